@@ -1,0 +1,74 @@
+package catalog
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+
+	"plumbrule/checker/result"
+)
+
+// Check is one check as its metadata describes it.
+type Check struct {
+	ID          string // "stairs/riser-height"
+	Aliases     []string
+	Topic       string // "stairs"
+	Title       string
+	Description string
+	Why         string
+	AppliesWhen string // follows the words "applies where"
+	Consequence result.Consequence
+	Figures     []Figure // in the order of the metadata
+	// Values are the further keys of the rows that the check returns.
+	Values   map[string]Kind
+	Messages map[string]Template // by key; "outside" is always there
+	Exempt   map[string]Template
+	Mend     []string
+	Reads    []string // ids of other checks whose figures it reads
+	File     string
+	// Rules names those of the reserved rules that the module defines.
+	Rules []string
+}
+
+// Figure is what a check asks a set to give.
+type Figure struct {
+	Name     string
+	Kind     Kind
+	Relation result.Relation // empty where the figure itself limits nothing
+	About    string
+	Optional bool
+	// Cells and Keys describe a table; they are empty where the check leaves
+	// them to the set.
+	Cells Kind
+	Keys  []string
+}
+
+// Figure gives the figure of that name, or nil.
+func (c *Check) Figure(name string) *Figure {
+	i := slices.IndexFunc(c.Figures, func(f Figure) bool { return f.Name == name })
+	if i < 0 {
+		return nil
+	}
+	return &c.Figures[i]
+}
+
+// Path gives the two names under which the check stands in packages and data:
+// "stairs" and "riser_height".
+func (c *Check) Path() (topic, name string) { return Path(c.ID) }
+
+// Ref gives the reference to a rule of the check: data.checks.stairs.riser_height.readings.
+func (c *Check) Ref(rule string) ast.Ref {
+	topic, name := c.Path()
+	return ast.MustParseRef("data.checks." + topic + "." + name + "." + rule)
+}
+
+// Defines reports whether the check has the reserved rule.
+func (c *Check) Defines(rule string) bool { return slices.Contains(c.Rules, rule) }
+
+// Path gives the two names under which the check of an id stands in packages
+// and data: "stairs" and "riser_height" for stairs/riser-height.
+func Path(id string) (topic, name string) {
+	topic, name, _ = strings.Cut(id, "/")
+	return topic, strings.ReplaceAll(name, "-", "_")
+}

@@ -1,0 +1,175 @@
+package catalog
+
+import (
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+
+	"plumbrule/checker/result"
+	"plumbrule/checker/source"
+	"plumbrule/schema"
+)
+
+// metadataBlock gives the METADATA comment above the package as a document of
+// its own in which every line and column is that of the module, or nil where
+// there is none.
+//
+// The block is read here and not by the Rego parser because that gives neither
+// the place of a single key nor an answer to keys that nobody knows.
+func metadataBlock(m *ast.Module, text []byte) []byte {
+	rows := map[int]bool{}
+	for _, comment := range m.Comments {
+		if comment.Location.Col == 1 && comment.Location.Row < m.Package.Location.Row {
+			rows[comment.Location.Row] = true
+		}
+	}
+	lines := strings.SplitAfter(string(text), "\n")
+	var block strings.Builder
+	inside, found := false, false
+	for i, line := range lines {
+		switch {
+		case !rows[i+1]:
+			inside = false
+		case !found && strings.TrimSpace(line) == "# METADATA":
+			inside, found = true, true
+			line = "\n"
+		}
+		if inside {
+			block.WriteString(strings.Replace(line, "#", " ", 1))
+		} else {
+			block.WriteString("\n")
+		}
+	}
+	if !found {
+		return nil
+	}
+	return []byte(block.String())
+}
+
+// readMetadata fills a check from its METADATA block. It returns nil when the
+// block is of no use; problems say why.
+func readMetadata(m *ast.Module, file string, text []byte, found *problems) *Check {
+	block := metadataBlock(m, text)
+	if block == nil {
+		found.at(m.Package.Location, "the check has no METADATA block above its package")
+		return nil
+	}
+	doc, err := source.Read(file, block)
+	if err != nil {
+		found.list = append(found.list, asError(file, err))
+		return nil
+	}
+	if wrong := schema.Validate("check", doc); len(wrong) > 0 {
+		found.schema(file, wrong)
+		return nil
+	}
+	r := metadataReader{file: file, problems: found}
+	return r.check(doc.Root)
+}
+
+// metadataReader turns a block that fits the schema into a check.
+type metadataReader struct {
+	file     string
+	problems *problems
+}
+
+func (r metadataReader) check(root *source.Node) *Check {
+	custom := root.Member("custom").Value
+	c := &Check{
+		ID:          text(custom, "id"),
+		Aliases:     texts(custom, "aliases"),
+		Title:       text(root, "title"),
+		Description: text(root, "description"),
+		Why:         text(custom, "why"),
+		AppliesWhen: text(custom, "applies_when"),
+		Consequence: result.Consequence(text(custom, "consequence")),
+		Values:      map[string]Kind{},
+		Mend:        texts(custom, "mend"),
+		Reads:       texts(custom, "reads"),
+		File:        r.file,
+	}
+	c.Topic, _, _ = strings.Cut(c.ID, "/")
+	for _, member := range members(custom, "figures") {
+		c.Figures = append(c.Figures, r.figure(member))
+	}
+	for _, member := range members(custom, "values") {
+		if reservedKey(member.Key) {
+			r.problems.add(r.file, member.KeySpan, "%q is a key that every check has, a value needs another name", member.Key)
+		}
+		c.Values[member.Key] = Kind(member.Value.Text)
+	}
+	c.Messages = r.templates(custom, "messages", c.Values, "have", "limit", "margin")
+	c.Exempt = r.templates(custom, "exempt", c.Values)
+	return c
+}
+
+func (r metadataReader) figure(member source.Member) Figure {
+	n := member.Value
+	f := Figure{
+		Name:     member.Key,
+		Kind:     Kind(text(n, "type")),
+		Relation: result.Relation(text(n, "relation")),
+		About:    text(n, "about"),
+		Optional: text(n, "optional") == "true",
+		Cells:    Kind(text(n, "value")),
+		Keys:     texts(n, "keys"),
+	}
+	if !isName(f.Name) {
+		r.problems.add(r.file, member.KeySpan, "%q cannot name a figure, use lower case with underscores", f.Name)
+	}
+	if f.Relation == "" && (f.Kind.Whole() || f.Kind == Slope || f.Kind == Ratio || f.Kind == Table) {
+		r.problems.add(r.file, member.KeySpan, "figure %q does not say on which side of it the inside lies (relation)", f.Name)
+	}
+	if f.Kind != Table && (f.Cells != "" || f.Keys != nil) {
+		r.problems.add(r.file, member.KeySpan, "figure %q has keys or a value type, which only a table has", f.Name)
+	}
+	return f
+}
+
+func (r metadataReader) templates(custom *source.Node, key string, values map[string]Kind, more ...string) map[string]Template {
+	lines := map[string]Template{}
+	for _, member := range members(custom, key) {
+		template, err := parseTemplate(member.Value.Text)
+		if err != nil {
+			r.problems.add(r.file, member.Value.Span, "%v", err)
+			continue
+		}
+		for _, name := range template.Names() {
+			known := append([]string{}, more...)
+			for value := range values {
+				known = append(known, value)
+			}
+			if !contains(known, name) {
+				r.problems.add(r.file, member.Value.Span, "the line names {%s}, which is none of %s%s", name, list(known), nearestOf(name, known))
+			}
+		}
+		lines[member.Key] = template
+	}
+	return lines
+}
+
+func text(n *source.Node, key string) string {
+	if m := n.Member(key); m != nil {
+		return m.Value.Text
+	}
+	return ""
+}
+
+func texts(n *source.Node, key string) []string {
+	m := n.Member(key)
+	if m == nil {
+		return nil
+	}
+	var all []string
+	for _, item := range m.Value.Items {
+		all = append(all, item.Text)
+	}
+	return all
+}
+
+func members(n *source.Node, key string) []source.Member {
+	if m := n.Member(key); m != nil {
+		return m.Value.Members
+	}
+	return nil
+}

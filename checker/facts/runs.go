@@ -1,0 +1,295 @@
+package facts
+
+import (
+	"slices"
+
+	"plumbrule/checker/geometry"
+	"plumbrule/checker/measure"
+)
+
+// addFrame works out the joists of a platform: layout, spans, cantilevers,
+// cut lengths and the spans stated by hand.
+func (f *Facts) addFrame(s *surface) {
+	if s.p.Joists == nil {
+		return
+	}
+	l := s.layOut()
+	f.Joists = append(f.Joists, s.joists(&l))
+	g := gathering{s: s, l: &l}
+	if l.missing == "" {
+		ring := l.plan(s.frame)
+		beams := s.carriers(&l)
+		f.Joists[len(f.Joists)-1].BeamsCrossed = crossed(beams, l.centers, s.p.Joists.At)
+		for _, x := range l.centers {
+			for _, p := range s.pieces(&l, ring, beams, x) {
+				g.take(&p)
+			}
+		}
+	} else {
+		g.add(JoistSpan{Missing: []string{l.missing}}) // stands for all joists: none can be placed
+	}
+	f.JoistSpans = append(f.JoistSpans, g.spans...)
+	f.JoistCantilevers = append(f.JoistCantilevers, g.cantilevers...)
+	f.JoistRuns = append(f.JoistRuns, g.runs...)
+	f.StatedSpans = append(f.StatedSpans, g.stated()...)
+}
+
+// crossed counts the dropped beams that any joist line meets.
+func crossed(beams []carrier, lines []measure.Length, at string) *Count {
+	n := int64(0)
+	for i := range beams {
+		meets := func(x measure.Length) bool { _, ok := beams[i].cross(x); return ok }
+		if !beams[i].flush && slices.ContainsFunc(lines, meets) {
+			n++
+		}
+	}
+	return of(n, at)
+}
+
+// joists is the fact of the layout.
+func (s *surface) joists(l *layout) Joists {
+	j := s.p.Joists
+	f := Joists{
+		At: []string{j.At}, Platform: s.label,
+		Layout: shown(j.Layout), Spacing: l.spacing, Size: s.size(&j.Member),
+		Marks: l.marks,
+	}
+	if d := j.Dimensions(); d != nil {
+		f.Depth, f.Thickness = of(d.V.Depth, d.At), of(d.V.Thickness, d.At)
+	}
+	if r := j.LateralRestraint; r != nil {
+		f.RestraintAtEnds, f.RestraintAtBeams, f.RestraintDepth = shown(r.Ends), shown(r.AtBeams), shown(r.Depth)
+	}
+	if l.missing != "" || (s.frameMissing != "") {
+		f.Marks = nil
+		return f
+	}
+	f.Count = of(int64(len(l.marks)), j.At)
+	if first, last, ok := l.bays(); ok {
+		f.FirstBay, f.LastBay = of(first, j.At), of(last, j.At)
+	}
+	return f
+}
+
+// gathering collects like pieces into runs.
+type gathering struct {
+	s           *surface
+	l           *layout
+	spans       []JoistSpan
+	cantilevers []JoistCantilever
+	runs        []JoistRun
+}
+
+// take adds one piece to the runs that it belongs to.
+func (g *gathering) take(p *piece) {
+	if len(p.bearings) < 2 {
+		name := "edge"
+		if len(p.bearings) == 1 {
+			name = p.bearings[0].name
+		}
+		g.span(JoistSpan{From: name, To: "edge", Missing: []string{"platforms[].beams"}})
+		return
+	}
+	for i := 1; i < len(p.bearings); i++ {
+		g.bay(&p.bearings[i-1], &p.bearings[i])
+	}
+	last := len(p.bearings) - 1
+	g.overhang(&p.bearings[0], &p.bearings[1], p.bearings[0].center-p.reach.From, p.bearings[0].near() <= p.reach.From)
+	g.overhang(&p.bearings[last], &p.bearings[last-1], p.reach.To-p.bearings[last].center, p.bearings[last].far() >= p.reach.To)
+	g.cut(p)
+}
+
+// bay adds the span between two bearings.
+func (g *gathering) bay(a, b *bearing) {
+	span := JoistSpan{From: a.name, To: b.name}
+	for _, missing := range []string{a.missing, b.missing} {
+		if missing != "" && !slices.Contains(span.Missing, missing) {
+			span.Missing = append(span.Missing, missing)
+		}
+	}
+	if clear := b.near() - a.far(); len(span.Missing) == 0 {
+		if clear <= 0 {
+			return // two beams side by side: nothing spans between them
+		}
+		span.ClearSpan = of(clear, g.places(a.at, b.at)...)
+	}
+	if a.name != "ledger" || a.missing == "" {
+		span.SpanToCenter = of(b.center-a.center, g.places(a.at, b.at)...)
+	}
+	g.span(span)
+}
+
+// places lists where a length along the joists comes from.
+func (g *gathering) places(more ...string) []string {
+	first := g.s.p.Joists.At
+	if d := g.s.p.Joists.Dimensions(); d != nil {
+		first = d.At
+	}
+	return append([]string{first}, slices.Compact(more)...)
+}
+
+// span adds a span to its run; the longest governs.
+func (g *gathering) span(span JoistSpan) {
+	for i := range g.spans {
+		run := &g.spans[i]
+		if run.From != span.From || run.To != span.To {
+			continue
+		}
+		run.Count++
+		if longer(span.ClearSpan, run.ClearSpan) {
+			run.ClearSpan = span.ClearSpan
+		}
+		if longer(span.SpanToCenter, run.SpanToCenter) {
+			run.SpanToCenter = span.SpanToCenter
+		}
+		return
+	}
+	span.Count = 1
+	g.add(span)
+}
+
+// add starts a run.
+func (g *gathering) add(span JoistSpan) {
+	s, j := g.s, g.s.p.Joists
+	span.At, span.Joists, span.Platform = []string{j.At}, []string{j.At}, s.label
+	span.Spacing, span.Size, span.Lumber = g.l.spacing, s.size(&j.Member), lumber(s.deck, &j.Member)
+	span.LiveLoad, span.GroundSnowLoad = s.loads()
+	g.spans = append(g.spans, span)
+}
+
+func longer(a, b *Length) bool { return a != nil && (b == nil || a.Value > b.Value) }
+
+// overhang adds what passes the last bearing. A joist that ends over its
+// bearing, or hangs on it, passes nothing.
+func (g *gathering) overhang(past, behind *bearing, length measure.Length, covered bool) {
+	if past.ends || covered && g.s.frameMissing == "" {
+		return
+	}
+	c := JoistCantilever{Past: past.name}
+	if g.s.frameMissing != "" {
+		c.Missing = []string{g.s.frameMissing}
+	} else {
+		c.Cantilever = of(length, append([]string{past.at}, g.places()...)...)
+	}
+	if behind.name != "ledger" || behind.missing == "" {
+		c.BackSpan = of(apart(past.center, behind.center), g.places(past.at, behind.at)...)
+	} else {
+		c.Missing = append(c.Missing, behind.missing)
+	}
+	g.cantilever(c)
+}
+
+// cantilever adds to its run. Joists with one back span have one limit, so the
+// longest of them governs; another back span may have another.
+func (g *gathering) cantilever(c JoistCantilever) {
+	for i := range g.cantilevers {
+		run := &g.cantilevers[i]
+		if run.Past != c.Past || !alike(run.BackSpan, c.BackSpan) {
+			continue
+		}
+		run.Count++
+		if longer(c.Cantilever, run.Cantilever) {
+			run.Cantilever = c.Cantilever
+		}
+		return
+	}
+	s, j := g.s, g.s.p.Joists
+	c.At, c.Joists, c.Platform, c.Count = []string{j.At}, []string{j.At}, s.label, 1
+	c.Spacing, c.Size, c.Lumber = g.l.spacing, s.size(&j.Member), lumber(s.deck, &j.Member)
+	c.LiveLoad, c.GroundSnowLoad = s.loads()
+	g.cantilevers = append(g.cantilevers, c)
+}
+
+func alike(a, b *Length) bool {
+	if a == nil || b == nil {
+		return a == b
+	}
+	return a.Value == b.Value
+}
+
+// loads are the loads of the site.
+func (s *surface) loads() (live, snow *Pressure) {
+	if site := s.deck.Site; site != nil {
+		return shown(site.LiveLoad), shown(site.GroundSnowLoad)
+	}
+	return nil, nil
+}
+
+// cut adds the piece to the joists of its cut length.
+func (g *gathering) cut(p *piece) {
+	length, ok := g.cutLength(p)
+	for i := range g.runs {
+		run := &g.runs[i]
+		if same := run.Length != nil && ok && run.Length.Value == length || run.Length == nil && !ok; same {
+			run.Count++
+			return
+		}
+	}
+	run := JoistRun{At: []string{g.s.p.Joists.At}, Platform: g.s.label, Count: 1}
+	if ok {
+		run.Length = of(length, g.places()...)
+	}
+	g.runs = append(g.runs, run)
+}
+
+// cutLength is the stretch less what closes it at either end: the ledger or
+// header it hangs on, the rim joist nailed over it.
+func (g *gathering) cutLength(p *piece) (measure.Length, bool) {
+	if g.s.frameMissing != "" {
+		return 0, false
+	}
+	from, ok1 := g.end(&p.bearings[0], p.reach.From, 1)
+	to, ok2 := g.end(&p.bearings[len(p.bearings)-1], p.reach.To, -1)
+	return to - from, ok1 && ok2
+}
+
+// end is where the stick ends, inwards being the direction into the piece.
+func (g *gathering) end(b *bearing, edge measure.Length, inwards measure.Length) (measure.Length, bool) {
+	if b.ends && (b.far() >= edge && b.near() <= edge || apart(b.center, edge) <= 2*b.half) {
+		return b.center + inwards*b.half, b.missing == ""
+	}
+	rim := g.s.p.RimJoist
+	if rim == nil || rim.Dimensions() == nil {
+		return 0, false
+	}
+	return edge + inwards*rim.Dimensions().V.Thickness, true
+}
+
+// stated compares spans written by hand with the ones derived.
+func (g *gathering) stated() []StatedSpan {
+	j := g.s.p.Joists
+	var list []StatedSpan
+	add := func(what string, written *Length, derived []*Length) {
+		if written == nil {
+			return
+		}
+		nearest := (*Length)(nil)
+		for _, d := range derived {
+			if d != nil && (nearest == nil || apart(d.Value, written.Value) < apart(nearest.Value, written.Value)) {
+				nearest = d
+			}
+		}
+		if nearest != nil {
+			difference := of(apart(nearest.Value, written.Value), written.At...)
+			list = append(list, StatedSpan{At: written.At, What: what, Stated: *written, Derived: *nearest, Difference: *difference})
+		}
+	}
+	var clear, center, back, cantilever []*Length
+	for i := range g.spans {
+		clear, center = append(clear, g.spans[i].ClearSpan), append(center, g.spans[i].SpanToCenter)
+	}
+	for i := range g.cantilevers {
+		back, cantilever = append(back, g.cantilevers[i].BackSpan), append(cantilever, g.cantilevers[i].Cantilever)
+	}
+	add("clear span", shown(j.StatedClearSpan), clear)
+	add("span to center", shown(j.StatedCenterSpan), center)
+	add("back span", shown(j.StatedBackSpan), back)
+	add("cantilever", shown(j.StatedCantilever), cantilever)
+	return list
+}
+
+// depthOf is how far a ring reaches out from the house.
+func depthOf(ring geometry.Ring) measure.Length {
+	box := ring.Bounds()
+	return box.Max.Y - box.Min.Y
+}

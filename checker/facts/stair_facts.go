@@ -1,0 +1,226 @@
+package facts
+
+import (
+	"strings"
+
+	"plumbrule/checker/geometry"
+	"plumbrule/checker/measure"
+	"plumbrule/checker/model"
+)
+
+// addStair writes a stair down with its flights, handrail, guard and landings.
+func (f *Facts) addStair(st *stair) {
+	fact := st.fact()
+	for i := range st.flights {
+		f.Flights = append(f.Flights, st.flights[i].fact(st, i))
+	}
+	st.compare(&fact)
+	f.Stairs = append(f.Stairs, fact)
+	f.Handrails = append(f.Handrails, st.handrail())
+	f.StairGuards = append(f.StairGuards, st.guard(&fact))
+	f.Landings = append(f.Landings, st.landings()...)
+}
+
+func (st *stair) fact() Stair {
+	s := st.s
+	fact := Stair{
+		At: []string{s.At}, Mark: words(s.Mark), Width: shown(s.Width), WidthAtRails: shown(s.WidthAtRails),
+		TotalRise: st.total, Risers: st.risers(), DropAtTop: st.dropAtTop(),
+	}
+	if s.ClearWidth != nil {
+		fact.Width = shown(s.ClearWidth)
+	}
+	if h := s.Headroom; h != nil {
+		fact.Headroom, fact.OpenToSky = shown(h.Length), h.Length == nil
+	}
+	if l := s.Lighting; l != nil {
+		fact.Lighting = shown(l.Present)
+	}
+	if t := s.Tread; t != nil {
+		fact.TreadMaterial, fact.TreadThickness = shown(t.Material), shown(t.Thickness)
+		fact.TreadListed = shown(t.ListedMaxSpacing)
+	}
+	if s.Handrail != nil {
+		fact.RailSides = shown(s.Handrail.Sides)
+	}
+	st.stringers(&fact)
+	return fact
+}
+
+// stringers sets kind, count and spacing.
+func (st *stair) stringers(fact *Stair) {
+	k := st.s.Stringers
+	if k == nil {
+		return
+	}
+	fact.StringerKind, fact.StringerCount, fact.StringerSpacing = shown(k.Kind), shown(k.Count), shown(k.Spacing)
+	d := k.Dimensions()
+	if k.Spacing != nil || k.Count == nil || k.Count.V < 2 || d == nil || st.s.Width == nil || st.s.Width.V <= d.V.Thickness {
+		return
+	}
+	spacing := geometry.Pitch{Over: st.s.Width.V - d.V.Thickness, Parts: k.Count.V - 1}
+	fact.StringerSpacing = of(spacing.Length(), k.Count.At, st.s.Width.At)
+}
+
+// dropAtTop is the height of the top tread above the ground below it: the drop
+// at the edge that the stair leaves from, or its total rise, less one riser.
+func (st *stair) dropAtTop() *Length {
+	height := st.total
+	if e := st.edgeEntry(); e != nil {
+		if e.Drop != nil {
+			height = shown(e.Drop)
+		}
+		if e.DropWithin36 != nil && longer(shown(e.DropWithin36), height) {
+			height = shown(e.DropWithin36)
+		}
+	}
+	if height == nil || len(st.flights) == 0 || len(st.flights[0].heights) == 0 {
+		return height
+	}
+	first := st.flights[0].heights[0]
+	return of(height.Value-first.Value, append(append([]string{}, height.At...), first.At...)...)
+}
+
+// compare sets the stated rise against the derived one, and the risers as
+// measured against either.
+func (st *stair) compare(fact *Stair) {
+	if st.s.TotalRise != nil && st.derived != nil {
+		stated := st.s.TotalRise
+		fact.DerivedRise = st.derived
+		fact.RiseDifference = of(apart(stated.V, st.derived.Value), append([]string{stated.At}, st.derived.At...)...)
+	}
+	total, places := measure.Length(0), []string(nil)
+	for i := range st.flights {
+		list := st.flights[i].measuredRisers
+		if len(list) == 0 {
+			return
+		}
+		places = append(places, parent(list[0].At))
+		for _, r := range list {
+			total += r.V
+		}
+	}
+	fact.MeasuredSum = of(total, places...)
+	if st.total != nil {
+		fact.SumDifference = of(apart(total, st.total.Value), append(places, st.total.At...)...)
+	}
+}
+
+func (st *stair) handrail() Handrail {
+	h := st.s.Handrail
+	fact := Handrail{At: []string{st.s.At}, Stair: st.label, Risers: st.longestFlight()}
+	if h == nil {
+		return fact
+	}
+	fact.At, fact.Present = []string{h.At}, h.Sides == nil || h.Sides.V > 0
+	fact.Sides, fact.Height = shown(h.Sides), shown(h.Height)
+	fact.Clearance, fact.Projection = shown(h.Clearance), shown(h.Projection)
+	fact.Continuous, fact.Returns = shown(h.Continuous), shown(h.Returns)
+	if fact.Returns == nil && h.Ends != nil {
+		fact.Returns = of(h.Ends.V != "free end", h.Ends.At)
+	}
+	if p := h.Profile; p != nil {
+		fact.Profile, fact.Diameter = shown(p.Type), shown(p.Diameter)
+		fact.SectionWidth, fact.Perimeter = shown(p.Width), shown(p.Perimeter)
+		fact.AboveRecess = shown(p.WidthAboveRecess)
+		if r := p.FingerRecess; r != nil {
+			fact.RecessStart, fact.RecessDepth = shown(r.StartBelowTop), shown(r.Depth)
+			fact.RecessReach = shown(r.DepthReachedAt)
+		}
+	}
+	return fact
+}
+
+// longestFlight is the greatest number of risers in one flight; nil unless
+// every flight shows them.
+func (st *stair) longestFlight() *Count {
+	var most *Count
+	for i := range st.flights {
+		r := st.flights[i].risers
+		if r == nil {
+			return nil
+		}
+		if most == nil || r.Value > most.Value {
+			most = r
+		}
+	}
+	return most
+}
+
+func (st *stair) guard(fact *Stair) StairGuard {
+	g := st.s.Guard
+	out := StairGuard{At: []string{st.s.At}, Stair: st.label, Drop: fact.DropAtTop}
+	if g == nil {
+		return out
+	}
+	out.At, out.Present = []string{g.At}, true
+	out.Height, out.Opening, out.TriangleOpening = shown(g.Height), shown(g.Opening), shown(g.TriangleOpening)
+	if out.Opening == nil && g.Infill != nil {
+		out.Opening = shown(g.Infill.Opening)
+	}
+	return out
+}
+
+// landings lists the top landing, those between flights and the one below.
+func (st *stair) landings() []Landing {
+	list := []Landing{st.topLanding()}
+	for i := range st.flights {
+		where := "between"
+		if i == len(st.flights)-1 {
+			where = "bottom"
+		}
+		l := st.landingBelow(i)
+		fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: where, StairWidth: shown(st.s.Width)}
+		if l != nil {
+			fact.At = []string{l.At}
+			fact.Depth, fact.Width = st.travel(l)
+			fact.SlopeAlong, fact.SlopeOut = ratio(l.SlopeAlong), ratio(l.SlopeOut)
+		}
+		list = append(list, fact)
+	}
+	return list
+}
+
+func ratio(s *model.Slope) *Slope {
+	if s == nil {
+		return nil
+	}
+	return of(Ratio{Rise: s.V.Rise, Run: s.V.Run}, s.At)
+}
+
+// topLanding is the one described, or else the platform inwards from the edge
+// that the stair leaves.
+func (st *stair) topLanding() Landing {
+	fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: "top", StairWidth: shown(st.s.Width)}
+	if l := st.s.LandingTop; l != nil {
+		fact.At = []string{l.At}
+		fact.Depth, fact.Width = st.travel(l)
+		fact.SlopeAlong, fact.SlopeOut = ratio(l.SlopeAlong), ratio(l.SlopeOut)
+		return fact
+	}
+	along, known := st.across()
+	if !known {
+		return fact
+	}
+	from := st.s.From
+	fact.At = []string{from.At}
+	edge := st.from.ring.Edge(st.edge)
+	fact.Width = of(edge.Length(), from.At, st.from.p.Outline.At)
+	if from.Along == nil || st.s.Width == nil {
+		return fact
+	}
+	middle := edge.At(from.Along.V + st.s.Width.V/2)
+	axis, fixed, here := geometry.X, middle.X, middle.Y
+	if along {
+		axis, fixed, here = geometry.Y, middle.Y, middle.X
+	}
+	for _, stretch := range st.from.ring.Scan(axis, fixed) {
+		if stretch.From == here || stretch.To == here {
+			fact.Depth = of(stretch.Length(), from.Along.At, st.from.p.Outline.At)
+		}
+	}
+	return fact
+}
+
+// parent is the pointer of what holds a value.
+func parent(pointer string) string { return pointer[:strings.LastIndexByte(pointer, '/')] }

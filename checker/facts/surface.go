@@ -1,0 +1,229 @@
+package facts
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"plumbrule/checker/geometry"
+	"plumbrule/checker/measure"
+	"plumbrule/checker/model"
+)
+
+// surface is a platform with its plan worked out.
+type surface struct {
+	deck     *model.Deck
+	problems []Problem
+	p        *model.Platform
+	label    string
+	names    []string // of the edges, in walking order
+	ring     geometry.Ring
+	// closure is set for a walked outline.
+	closure *geometry.Closure
+	// frame is the outline of the frame. Where that cannot be told from what the
+	// outline was measured to, it is the outline itself and frameMissing names
+	// the field that would tell.
+	frame        geometry.Ring
+	frameMissing string
+}
+
+func newSurface(deck *model.Deck, i int) *surface {
+	p := &deck.Platforms[i]
+	s := &surface{deck: deck, p: p, label: label(p.Mark, i)}
+	if p.Outline == nil {
+		return s
+	}
+	s.names = p.Outline.Names()
+	ring, closure, err := plan(p.Outline)
+	if err == nil && ring != nil {
+		err = sound(ring, s.names)
+	}
+	if err != nil {
+		s.problems = append(s.problems, Problem{At: p.Outline.At, Message: err.Error()})
+		return s
+	}
+	s.ring, s.closure, s.frame = ring, closure, ring
+	if ring != nil {
+		s.setFrame()
+	}
+	return s
+}
+
+// sound refuses an outline that encloses no surface or is walked the wrong way
+// round, which would put every named edge in another place.
+func sound(ring geometry.Ring, names []string) error {
+	var fault *geometry.RingError
+	if err := ring.Check(); errors.As(err, &fault) {
+		var edges []string
+		for _, e := range fault.Edges {
+			edges = append(edges, fmt.Sprintf("%q", names[e]))
+		}
+		if len(edges) == 0 {
+			return fmt.Errorf("the outline cannot be drawn: %s", fault.Problem)
+		}
+		return fmt.Errorf("the outline cannot be drawn: %s (%s)", fault.Problem, strings.Join(edges, ", "))
+	}
+	if !ring.Clockwise() {
+		return errors.New("the outline runs the wrong way round: list it from the house's left end along the house, then out")
+	}
+	return nil
+}
+
+// plan draws the outline in whichever of the three spellings it is typed.
+func plan(o *model.Outline) (geometry.Ring, *geometry.Closure, error) {
+	switch {
+	case len(o.Walk) > 0:
+		legs := make([]geometry.Leg, len(o.Walk))
+		for i, leg := range o.Walk {
+			if leg.Go == nil || leg.Turn == nil {
+				return nil, nil, nil
+			}
+			legs[i] = geometry.Leg{Go: leg.Go.V, Turn: leg.Turn.V}
+		}
+		ring, closure, err := geometry.Walk(legs)
+		if err != nil {
+			return nil, nil, fmt.Errorf("the outline cannot be walked: %w", err)
+		}
+		return ring, &closure, nil
+	case len(o.Corners) > 0:
+		ring := make(geometry.Ring, len(o.Corners))
+		for i, c := range o.Corners {
+			ring[i] = geometry.Point{X: c.X, Y: c.Y}
+		}
+		return ring, nil, nil
+	case o.AlongHouse != nil && o.OutFromHouse != nil:
+		a, b := o.AlongHouse.V, o.OutFromHouse.V
+		return geometry.Ring{{}, {X: a}, {X: a, Y: b}, {Y: b}}, nil, nil
+	}
+	return nil, nil, nil
+}
+
+// isHouse reports whether an edge lies against the house. A deck that wraps
+// round a corner of the house has several such edges: "house", "house left".
+func isHouse(name string) bool {
+	return name == model.HouseEdge || strings.HasPrefix(name, model.HouseEdge+" ")
+}
+
+// setFrame moves the outline in from the fascia or the decking to the frame.
+func (s *surface) setFrame() {
+	in, missing := s.inset()
+	if missing != "" {
+		s.frameMissing = missing
+		return
+	}
+	if in == 0 {
+		return
+	}
+	inwards := make([]measure.Length, len(s.ring))
+	for i, name := range s.names {
+		if !isHouse(name) {
+			inwards[i] = in
+		}
+	}
+	frame, _, err := s.ring.Offset(inwards)
+	if err != nil {
+		s.frameMissing = "platforms[].outline"
+		return
+	}
+	s.frame = frame
+}
+
+// inset is how far the frame lies behind the outline, or the field that is
+// needed to tell.
+func (s *surface) inset() (in measure.Length, missing string) {
+	fascia := measure.Length(0)
+	if s.p.Fascia != nil {
+		if s.p.Fascia.Thickness == nil {
+			return 0, "platforms[].fascia.thickness"
+		}
+		fascia = s.p.Fascia.Thickness.V
+	}
+	switch words(s.p.MeasuredTo) {
+	case "frame":
+		return 0, ""
+	case "fascia":
+		if s.p.Fascia == nil {
+			return 0, "platforms[].fascia.thickness"
+		}
+		return fascia, ""
+	case "decking":
+		if s.p.Decking == nil || s.p.Decking.Overhang == nil {
+			return 0, "platforms[].decking.overhang"
+		}
+		return fascia + s.p.Decking.Overhang.V, ""
+	}
+	return 0, "platforms[].measured_to"
+}
+
+// platform is the fact of the walking surface itself.
+func (s *surface) platform() Platform {
+	f := Platform{
+		At:                []string{s.p.At},
+		Mark:              words(s.p.Mark),
+		Support:           words(s.p.Support),
+		SurfaceAboveGrade: shown(s.p.SurfaceAboveGrade),
+		MeasuredTo:        shown(s.p.MeasuredTo),
+	}
+	if s.p.Outline == nil {
+		return f
+	}
+	at := s.p.Outline.At
+	if s.ring != nil {
+		f.Area = of(s.ring.Area(), at)
+		f.Perimeter = of(s.ring.Perimeter(), at)
+	}
+	if s.closure != nil {
+		walk := at + "/walk"
+		total := measure.Length(0)
+		for _, leg := range s.p.Outline.Walk {
+			total += leg.Go.V
+		}
+		f.Closure, f.WalkLength = of(s.closure.Miss, walk), of(total, walk)
+	}
+	return f
+}
+
+// edges lists every edge of the outline with what the description says of it.
+func (s *surface) edges() []Edge {
+	list := make([]Edge, 0, len(s.names))
+	for i, name := range s.names {
+		e := Edge{At: []string{s.p.Outline.At}, Platform: s.label, Name: name, House: isHouse(name)}
+		if s.ring != nil {
+			e.Length = of(s.ring.EdgeLength(i), s.p.Outline.At)
+		}
+		if described, ok := s.p.Edges.Get(name); ok {
+			e.At = []string{described.At}
+			e.Drop, e.DropWithin36 = shown(described.Drop), shown(described.DropWithin36)
+			if g := described.Guard; g != nil && g.V != model.NoGuard {
+				e.Guarded, e.Guard = true, g.V
+			}
+			if b := described.Bench; b != nil && (b.Fixed == nil || b.Fixed.V) {
+				e.BenchSeat = shown(b.SeatHeight)
+			}
+		}
+		list = append(list, e)
+	}
+	return list
+}
+
+// corners gives the angle at every corner and the miter for it.
+func (s *surface) corners() []Corner {
+	if s.ring == nil {
+		return nil
+	}
+	angles := s.ring.InteriorAngles()
+	list := make([]Corner, len(angles))
+	for i, interior := range angles {
+		before := s.names[(i+len(angles)-1)%len(angles)]
+		list[i] = Corner{
+			At:       []string{s.p.Outline.At},
+			Platform: s.label,
+			Between:  before + " and " + s.names[i],
+			Interior: of(degrees(interior), s.p.Outline.At),
+		}
+		if setting, err := geometry.Miter(interior); err == nil {
+			list[i].Miter = of(degrees(setting), s.p.Outline.At)
+		}
+	}
+	return list
+}

@@ -1,0 +1,163 @@
+package model
+
+// Platform is one walking surface at one elevation.
+type Platform struct {
+	At                string
+	Mark              *Words       `deck:"mark"`
+	Support           *Words       `deck:"support"`
+	MeasuredTo        *Words       `deck:"measured_to"`
+	Fascia            *Fascia      `deck:"fascia"`
+	Outline           *Outline     `deck:"outline"`
+	SurfaceAboveGrade *Length      `deck:"surface_above_grade"`
+	GradeAt           []GradePoint `deck:"grade_at"`
+	Edges             Map[Edge]    `deck:"edges"`
+	Ledger            *Ledger      `deck:"ledger"`
+	Joists            *Joists      `deck:"joists"`
+	RimJoist          *Member      `deck:"rim_joist"`
+	Beams             []Beam       `deck:"beams"`
+	Decking           *Decking     `deck:"decking"`
+}
+
+// Fascia is the board that covers the rim.
+type Fascia struct {
+	At        string
+	Thickness *Length `deck:"thickness"`
+}
+
+// Outline is the plan shape in one of three spellings.
+type Outline struct {
+	At           string
+	AlongHouse   *Length  `deck:"along_house"`
+	OutFromHouse *Length  `deck:"out_from_house"`
+	Corners      []*Point `deck:"corners"`
+	EdgeNames    []*Words `deck:"edges"`
+	Walk         []Leg    `deck:"walk"`
+}
+
+// Leg is one side of an outline as walked.
+type Leg struct {
+	At   string
+	Edge *Words  `deck:"edge"`
+	Go   *Length `deck:"go"`
+	Turn *Angle  `deck:"turn"`
+}
+
+// GradePoint is the ground below one point of the surface.
+type GradePoint struct {
+	At           string
+	Place        *Point  `deck:"at"`
+	FromEdge     *Length `deck:"from_edge"`
+	BelowSurface *Length `deck:"below_surface"`
+}
+
+// Edge is what an edge of the outline has: a drop, a guard, a bench.
+type Edge struct {
+	At           string
+	Drop         *Length `deck:"drop"`
+	DropWithin36 *Length `deck:"drop_within_36_in"`
+	Guard        *Words  `deck:"guard"`
+	Bench        *Bench  `deck:"bench"`
+}
+
+// Bench is a seat along an edge.
+type Bench struct {
+	At         string
+	SeatHeight *Length `deck:"seat_height"`
+	Fixed      *Flag   `deck:"fixed"`
+}
+
+// Member is a stick of lumber: its size and what it is made of.
+type Member struct {
+	At     string
+	Size   *Size  `deck:"size"`
+	Actual *Size  `deck:"actual"`
+	Plies  *Count `deck:"plies"`
+	Lumber *Words `deck:"lumber"`
+}
+
+// Dimensions gives the size of one ply, nominal or actual, whichever is shown.
+func (m *Member) Dimensions() *Size {
+	if m == nil {
+		return nil
+	}
+	if m.Size != nil {
+		return m.Size
+	}
+	return m.Actual
+}
+
+// Ledger is the member fixed to the house that carries joist ends.
+type Ledger struct {
+	Member
+	AttachedTo *Words `deck:"attached_to"`
+}
+
+// Joists is the joist layout of a platform.
+type Joists struct {
+	Member
+	Direction        *Words            `deck:"direction"`
+	Layout           *Words            `deck:"layout"`
+	Spacing          *Length           `deck:"spacing"`
+	MaxSpacing       *Length           `deck:"max_spacing"`
+	Positions        []*Length         `deck:"positions"`
+	FirstMark        *Words            `deck:"first_mark"`
+	Start            *Words            `deck:"start"`
+	StatedClearSpan  *Length           `deck:"stated_clear_span"`
+	StatedCenterSpan *Length           `deck:"stated_span_to_center"`
+	StatedBackSpan   *Length           `deck:"stated_back_span"`
+	StatedCantilever *Length           `deck:"stated_cantilever"`
+	LateralRestraint *LateralRestraint `deck:"lateral_restraint"`
+	Openings         []FrameOpening    `deck:"openings"`
+}
+
+// LateralRestraint is what keeps joists from rolling over.
+type LateralRestraint struct {
+	At      string
+	Ends    *Words  `deck:"ends"`
+	AtBeams *Words  `deck:"at_beams"`
+	Depth   *Length `deck:"depth"`
+}
+
+// FrameOpening is a hole in the frame: a tree, a hatch.
+type FrameOpening struct {
+	At       string
+	Corners  []*Point `deck:"corners"`
+	Headers  *Member  `deck:"headers"`
+	Trimmers *Member  `deck:"trimmers"`
+}
+
+// Beam carries joists. It lies along the house at from_house, or on a line.
+type Beam struct {
+	Member
+	Mark      *Words    `deck:"mark"`
+	Kind      *Words    `deck:"kind"`
+	FromHouse *Length   `deck:"from_house"`
+	Line      []*Point  `deck:"line"`
+	PostsAt   []*Length `deck:"posts_at"`
+}
+
+// Decking is the boards of a platform.
+type Decking struct {
+	At                string
+	Material          *Words        `deck:"material"`
+	Nominal           *Words        `deck:"nominal"`
+	Thickness         *Length       `deck:"thickness"`
+	BoardWidth        *Length       `deck:"board_width"`
+	Gap               *Length       `deck:"gap"`
+	BoardAngle        *Angle        `deck:"board_angle"`
+	FastenersPerJoist *Count        `deck:"fasteners_per_joist"`
+	Overhang          *Length       `deck:"overhang"`
+	ListedStraight    *Length       `deck:"listed_max_spacing"`
+	ListedDiagonal    *Length       `deck:"listed_max_spacing_diagonal"`
+	JoistsPerBoard    *Count        `deck:"joists_per_board"`
+	LastRip           *Length       `deck:"last_rip"`
+	PictureFrame      *PictureFrame `deck:"picture_frame"`
+}
+
+// PictureFrame is a border of boards.
+type PictureFrame struct {
+	At       string
+	Boards   *Count `deck:"boards"`
+	Blocking *Flag  `deck:"blocking"`
+	Miters   *Flag  `deck:"miters"`
+}

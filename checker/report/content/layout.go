@@ -1,0 +1,104 @@
+package content
+
+import "plumbrule/checker/result"
+
+// Layout is a design's findings in the sections a report shows them in.
+type Layout struct {
+	Outside     []Class
+	NotShown    []Sheet
+	CouldNotRun []Group
+	Excused     []Group
+}
+
+// Class holds what is outside the limits in one class of consequence.
+type Class struct {
+	Consequence result.Consequence
+	Groups      []Group
+}
+
+// Group is results that belong next to each other, because they concern the
+// same thing in the same place: one check by the figures of several sets, or
+// several checks that lack the same field. It is never empty.
+type Group []*result.Result
+
+// Count gives the number of results in the groups.
+func Count(groups []Group) int {
+	n := 0
+	for _, group := range groups {
+		n += len(group)
+	}
+	return n
+}
+
+// Arrange sorts findings into sections. Within a section the order of the
+// findings is kept, but that members of a group follow its first. The groups
+// point into findings.
+func Arrange(findings []result.Result) Layout {
+	by := map[result.Outcome][]*result.Result{}
+	for i := range findings {
+		r := &findings[i]
+		by[r.Outcome] = append(by[r.Outcome], r)
+	}
+	return Layout{
+		Outside:     classes(group(by[result.Outside], sameSubject)),
+		NotShown:    sheets(group(by[result.NotShown], sameGap)),
+		CouldNotRun: group(by[result.CouldNotRun], sameSubject),
+		Excused:     group(by[result.Excused], sameSubject),
+	}
+}
+
+// key tells which results belong together.
+type key struct{ place, about string }
+
+// sameSubject joins the readings of one check by several sets.
+func sameSubject(r *result.Result) key { return key{primary(r), r.Check} }
+
+// sameGap joins all checks that wait for the same field of the same element.
+func sameGap(r *result.Result) key {
+	if r.Needs == "" {
+		return sameSubject(r)
+	}
+	return key{primary(r), r.Needs}
+}
+
+func primary(r *result.Result) string {
+	if len(r.At) == 0 {
+		return ""
+	}
+	return r.At[0]
+}
+
+// group joins results of equal keys, in the order in which keys first occur.
+func group(results []*result.Result, keyOf func(*result.Result) key) []Group {
+	var groups []Group
+	index := map[key]int{}
+	for _, r := range results {
+		k := keyOf(r)
+		i, known := index[k]
+		if !known {
+			i = len(groups)
+			index[k] = i
+			groups = append(groups, nil)
+		}
+		groups[i] = append(groups[i], r)
+	}
+	return groups
+}
+
+// classes splits groups by consequence, gravest first. The first of a group
+// stands for all of it, as the consequence belongs to the check.
+func classes(groups []Group) []Class {
+	byRank := make([]Class, len(result.Consequences())+1)
+	for _, g := range groups {
+		rank := g[0].Consequence.Rank()
+		byRank[rank].Consequence = g[0].Consequence
+		byRank[rank].Groups = append(byRank[rank].Groups, g)
+	}
+	var used []Class
+	for _, class := range byRank {
+		if len(class.Groups) > 0 {
+			used = append(used, class)
+		}
+	}
+	return used
+}

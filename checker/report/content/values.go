@@ -1,0 +1,88 @@
+package content
+
+import (
+	"cmp"
+	"strings"
+
+	"plumbrule/checker/result"
+)
+
+// Message says what was found; where a check had no words for it, what it is
+// about.
+func Message(r *result.Result) string {
+	return cmp.Or(r.Message, r.Title, r.Check)
+}
+
+// Title gives the name of a check for people.
+func Title(r *result.Result) string {
+	return cmp.Or(r.Title, r.Check)
+}
+
+// Measured gives the words for the value found: `measured 8"`, or "shown flat
+// board" for one that is no quantity. It is "" where there is none.
+func Measured(r *result.Result) string {
+	switch {
+	case r.Have == nil:
+		return ""
+	case r.Have.Unit == "":
+		return "shown " + r.Have.Text
+	}
+	return "measured " + r.Have.Text
+}
+
+// Limit gives the words for the limit and what it rests on: `limit at most
+// 7-3/4" (R311.7.5.1; recalled)`. It is "" where there is none.
+func Limit(r *result.Result) string {
+	if r.Limit == nil {
+		return ""
+	}
+	words := []string{"limit"}
+	if r.Limit.Unit == "" {
+		words[0] = "required"
+	}
+	// "required exactly yes" says no more than "required yes".
+	if r.Limit.Relation != "" && (r.Limit.Unit != "" || r.Limit.Relation != result.Exactly) {
+		words = append(words, string(r.Limit.Relation))
+	}
+	words = append(words, r.Limit.Text)
+	if basis := basis(r); basis != "" {
+		words = append(words, "("+basis+")")
+	}
+	return strings.Join(words, " ")
+}
+
+// basis says how the standard prints the limit, where, and how far the figure
+// can be trusted.
+func basis(r *result.Result) string {
+	var parts []string
+	if r.Limit.Standard != "" && r.Limit.Standard != r.Limit.Text {
+		parts = append(parts, r.Limit.Standard+" in the standard")
+	}
+	for _, part := range []string{r.Clause, r.Status} {
+		if part != "" {
+			parts = append(parts, part)
+		}
+	}
+	return strings.Join(parts, "; ")
+}
+
+// Margin gives the words for the distance from the limit: `outside by 1/4"`,
+// `inside by 1/4"`. It is "" where the values cannot be subtracted.
+func Margin(r *result.Result) string {
+	if r.Margin == nil || r.Margin.Text == "" {
+		return ""
+	}
+	side := "outside"
+	if r.Outcome == result.Within {
+		side = "inside"
+	}
+	if r.Margin.Number == 0 {
+		return "at the limit itself, which is " + side
+	}
+	return side + " by " + MarginSize(r)
+}
+
+// MarginSize gives the margin's text without its sign; r must have a margin.
+func MarginSize(r *result.Result) string {
+	return strings.TrimLeft(r.Margin.Text, "-−")
+}

@@ -1,0 +1,116 @@
+package json
+
+// version is the version of the shape below.
+const version = 1
+
+type report struct {
+	Version  int      `json:"version"`
+	Sets     []set    `json:"sets"`
+	Designs  []design `json:"designs"`
+	Cautions []string `json:"cautions"`
+}
+
+type set struct {
+	ID         string   `json:"id"`
+	Edition    string   `json:"edition"`
+	Title      string   `json:"title"`
+	Publisher  string   `json:"publisher,omitempty"`
+	Scope      string   `json:"scope,omitempty"`
+	NotCovered []string `json:"not_covered"`
+	Figures    figures  `json:"figures"`
+}
+
+type figures struct {
+	Published      int `json:"published"`
+	CommonPractice int `json:"common_practice"`
+	Recalled       int `json:"recalled"`
+}
+
+type design struct {
+	File        string    `json:"file"`
+	Title       string    `json:"title,omitempty"`
+	Revision    string    `json:"revision,omitempty"`
+	System      string    `json:"system,omitempty"`
+	Disposition string    `json:"disposition"`
+	Counts      counts    `json:"counts"`
+	Problems    []problem `json:"problems,omitempty"`
+	Findings    []finding `json:"findings"`
+	Readings    []reading `json:"readings"`
+}
+
+type counts struct {
+	Outside      int `json:"outside"`
+	Within       int `json:"within"`
+	NotShown     int `json:"not_shown"`
+	DoesNotApply int `json:"does_not_apply"`
+	Excused      int `json:"excused"`
+	CouldNotRun  int `json:"could_not_run"`
+}
+
+type problem struct {
+	At      string   `json:"at"`
+	Start   position `json:"start"`
+	End     position `json:"end"`
+	Message string   `json:"message"`
+	Hint    string   `json:"hint,omitempty"`
+}
+
+type position struct {
+	Line   int `json:"line"`
+	Column int `json:"column"`
+}
+
+// subject is what findings and readings have in common.
+type subject struct {
+	Check       string   `json:"check"`
+	Title       string   `json:"title,omitempty"`
+	Set         string   `json:"set"`
+	Clause      string   `json:"clause,omitempty"`
+	Status      string   `json:"status,omitempty"`
+	Source      string   `json:"source,omitempty"`
+	Outcome     string   `json:"outcome"`
+	Consequence string   `json:"consequence"`
+	At          string   `json:"at"`
+	Mark        string   `json:"mark,omitempty"`
+	See         string   `json:"see,omitempty"`
+	Start       position `json:"start"`
+	End         position `json:"end"`
+	Related     []place  `json:"related,omitempty"`
+	Have        *value   `json:"have,omitempty"`
+	Limit       *value   `json:"limit,omitempty"`
+	Margin      *float64 `json:"margin,omitempty"`
+	MarginText  string   `json:"margin_text,omitempty"`
+	Reason      string   `json:"reason,omitempty"`
+	Notes       []string `json:"notes,omitempty"`
+}
+
+type finding struct {
+	subject
+	Message     string   `json:"message"`
+	Needs       string   `json:"needs,omitempty"`
+	Why         string   `json:"why,omitempty"`
+	Mend        []string `json:"mend"`
+	Fingerprint string   `json:"fingerprint"`
+}
+
+type reading struct {
+	subject
+	Message     string `json:"message,omitempty"`
+	Fingerprint string `json:"fingerprint,omitempty"`
+}
+
+type place struct {
+	At    string   `json:"at"`
+	Start position `json:"start"`
+	End   position `json:"end"`
+	Text  string   `json:"text,omitempty"`
+}
+
+// value has no number and no unit for words and flags.
+type value struct {
+	Value    *float64 `json:"value,omitempty"`
+	Unit     string   `json:"unit,omitempty"`
+	Text     string   `json:"text"`
+	Relation string   `json:"relation,omitempty"`
+	Standard string   `json:"standard,omitempty"`
+}

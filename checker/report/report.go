@@ -1,0 +1,58 @@
+package report
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"plumbrule/checker/report/json"
+	"plumbrule/checker/report/text"
+	"plumbrule/checker/result"
+)
+
+// Writer writes a whole report. An error is that of the underlying writer, or
+// says what could not be encoded. A Writer keeps nothing between calls.
+type Writer interface {
+	Write(io.Writer, result.Report) error
+}
+
+// Options say how to lay a report out. A format heeds those that mean something
+// for it.
+type Options struct {
+	Width   int  // cells in a line of text; 0 for no wrapping
+	Colour  bool // add colour; it never carries anything alone
+	Verbose bool // also everything that is within or does not apply, and why checks matter
+	Compact bool // one line per finding
+}
+
+// Format is one way to write a report.
+type Format struct {
+	Name  string // as typed after --report
+	About string // one line, lower case, no full stop
+	New   func(Options) Writer
+}
+
+// Formats lists all formats, the usual one first.
+func Formats() []Format {
+	return []Format{
+		{"text", "for the terminal: each finding with its line of the file, and how to mend it", func(o Options) Writer {
+			return text.New(text.Options{Width: o.Width, Colour: o.Colour, Verbose: o.Verbose, Compact: o.Compact})
+		}},
+		{"json", "for other programs, as report.schema.json describes it", func(Options) Writer {
+			return json.New()
+		}},
+	}
+}
+
+// Find gives the format of that name; the error lists the names there are.
+func Find(name string) (Format, error) {
+	formats := Formats()
+	names := make([]string, len(formats))
+	for i, f := range formats {
+		if f.Name == name {
+			return f, nil
+		}
+		names[i] = f.Name
+	}
+	return Format{}, fmt.Errorf("no report format is named %q; there are %s", name, strings.Join(names, ", "))
+}

@@ -1,0 +1,74 @@
+package text
+
+import (
+	"fmt"
+	"strings"
+
+	"plumbrule/checker/report/content"
+	"plumbrule/checker/result"
+)
+
+// closing prints what holds for all designs of the run.
+func (p *printer) closing(report *result.Report) {
+	if len(report.Designs) > 1 {
+		p.files(report.Designs)
+	}
+	p.sets(report.Sets)
+	p.heading("cautions")
+	for _, caution := range content.Cautions() {
+		p.paragraph(2, "-", caution)
+	}
+}
+
+// sets prints whose figures were used and what these leave out.
+func (p *printer) sets(sets []result.Set) {
+	p.heading("rule sets in use")
+	if len(sets) == 0 {
+		p.line("  none")
+	}
+	for i := range sets {
+		set := &sets[i]
+		p.paragraph(2, set.ID+":", edition(set))
+		if set.Scope != "" {
+			p.paragraph(4, "covers:", set.Scope)
+		}
+		if len(set.NotCovered) > 0 {
+			p.paragraph(4, "does not cover:", strings.Join(set.NotCovered, "; "))
+		}
+		p.paragraph(4, "figures:", bars(
+			p.cells.keep(fmt.Sprintf("%d published", set.Figures.Published)),
+			p.cells.keep(fmt.Sprintf("%d common practice", set.Figures.CommonPractice)),
+			p.cells.keep(fmt.Sprintf("%d recalled", set.Figures.Recalled))))
+	}
+}
+
+// edition gives a set's title, edition and publisher, as far as known.
+func edition(set *result.Set) string {
+	var words []string
+	if set.Title != "" {
+		words = append(words, set.Title)
+	}
+	if set.Edition != "" {
+		words = append(words, "edition "+set.Edition)
+	}
+	if set.Publisher != "" {
+		words = append(words, set.Publisher)
+	}
+	return strings.Join(words, ", ")
+}
+
+// compactClosing says in two lines what no report may leave out.
+func (p *printer) compactClosing(report *result.Report) {
+	names := make([]string, len(report.Sets))
+	for i := range report.Sets {
+		names[i] = report.Sets[i].ID
+		if e := report.Sets[i].Edition; e != "" {
+			names[i] += " (edition " + e + ")"
+		}
+	}
+	if len(names) == 0 {
+		names = []string{"none"}
+	}
+	p.paragraph(0, "rule sets in use:", strings.Join(names, ", "))
+	p.paragraph(0, "caution:", content.Caution())
+}

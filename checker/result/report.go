@@ -1,0 +1,113 @@
+package result
+
+import (
+	"plumbrule/checker/measure"
+	"plumbrule/checker/source"
+)
+
+// Report is one run: the sets that were active and what they found in each
+// design, in the order the designs were given.
+type Report struct {
+	Sets    []Set
+	Designs []Design
+}
+
+// Set names an active rule set.
+type Set struct {
+	ID, Edition, Title, Publisher, Scope string
+	// NotCovered lists what the set does not look at, in its own words.
+	NotCovered []string
+	// Figures counts the set's figures by how far they can be trusted.
+	Figures FigureCounts
+}
+
+// FigureCounts counts figures by status.
+type FigureCounts struct{ Published, CommonPractice, Recalled int }
+
+// Design is what was found in one file.
+type Design struct {
+	// File is the name as given on the command line, "-" for standard input.
+	File string
+	// Document holds the text for source lines; nil if the file could not be opened.
+	Document *source.Document
+	Title    string
+	Revision string
+	// System is the design's own system of units; values print in it first.
+	System measure.System
+	// Problems are the reasons why the design could not be read; when there
+	// are any, nothing was checked and the disposition is NotReviewed.
+	Problems    []Problem
+	Disposition Disposition
+	Counts      Counts
+	// Findings holds every outcome but within and does not apply, gravest first.
+	Findings []Result
+	// Readings holds within and does not apply, by check.
+	Readings []Result
+}
+
+// Counts tallies outcomes. Counted are subjects, not checks.
+type Counts struct {
+	Outside, Within, NotShown, DoesNotApply, Excused, CouldNotRun int
+}
+
+// Problem is an error in the design file itself.
+type Problem struct {
+	Span    source.Span
+	Pointer string
+	Message string // one line, lower case, no full stop
+	Hint    string // what was probably meant; may be empty
+}
+
+// Result is the outcome of one check of one set on one subject.
+type Result struct {
+	Check       string // "stairs/riser-height"
+	Title       string
+	Set         string // id of the set
+	Clause      string // of the figure that decided
+	Status      string // "published", "common practice" or "recalled"
+	Source      string // where the figure was seen; empty if recalled
+	Outcome     Outcome
+	Consequence Consequence
+	// At holds JSON pointers into the design; the first is the primary place.
+	At      []string
+	Mark    string // mark of the nearest element that has one
+	See     string // its sheet or detail
+	Span    source.Span
+	Related []Place
+	Have    *Value
+	Limit   *Value
+	// Margin is positive inside the limit, in the unit of Have; nil where
+	// values cannot be subtracted.
+	Margin *Value
+	// Message says what was found, one line, lower case, no full stop.
+	Message string
+	// Needs is the field that is not shown, as "guards[].height".
+	Needs string
+	// Reason says why the check does not apply or could not run.
+	Reason string
+	Why    string   // why the check matters
+	Mend   []string // how to mend it
+	// Notes carry remarks that belong to the figure, as "this figure is recalled".
+	Notes       []string
+	Fingerprint string // stable over moved lines and changed values
+}
+
+// Place is a second place that a finding concerns.
+type Place struct {
+	Pointer string
+	Span    source.Span
+	Text    string // the value as typed
+}
+
+// Value is a measured or limiting value ready to print.
+type Value struct {
+	// Number is the value in Unit; meaningless when Unit is empty.
+	Number float64
+	Unit   string // "in", "mm", "deg", "psf", "kPa", "lb", "N", "ratio", "count"; "" for words
+	// Text is the value in the design's system: 7-3/4".
+	Text string
+	// Standard is the limit in the set's own system when that differs.
+	Standard string
+	// Relation is set on limits only.
+	Relation Relation
+}

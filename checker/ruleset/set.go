@@ -1,0 +1,132 @@
+package ruleset
+
+import (
+	"slices"
+
+	"plumbrule/checker/catalog"
+	"plumbrule/checker/measure"
+	"plumbrule/checker/result"
+)
+
+// Status says how far a figure can be trusted.
+type Status string
+
+// The statuses, the most trustworthy first.
+const (
+	Published      Status = "published"       // seen in print, in the source named
+	CommonPractice Status = "common practice" // known in the trade, without a source
+	Recalled       Status = "recalled"        // from memory
+)
+
+// weaker gives the less trustworthy of two statuses.
+func weaker(a, b Status) Status {
+	order := []Status{Published, CommonPractice, Recalled}
+	return order[max(slices.Index(order, a), slices.Index(order, b), 0)]
+}
+
+// Set is one rule set, ready for the engine. It does not change after it was
+// loaded.
+type Set struct {
+	ID, Title, Edition, Publisher, Scope string
+	// System is the standard's own system of units.
+	System     measure.System
+	NotCovered []string
+	Sources    []Source // in the order of the file
+	Checks     []Check  // by id
+	// File is the set's file under the name it was asked for.
+	File string
+}
+
+// Source is a document in which figures were seen in print.
+type Source struct{ ID, Title string }
+
+// Check is what a set gives one check.
+type Check struct {
+	ID      string // never an alias
+	Clause  string
+	Note    string
+	Figures []Figure // in the order in which the check asks for them
+}
+
+// Figure is one figure of a set.
+type Figure struct {
+	Name string
+	Kind catalog.Kind
+	// Value is the figure as checks read it: int64, bool, string, []any or
+	// map[string]any.
+	Value any
+	// Text is the figure as the standard writes it; for a table its title.
+	Text   string
+	Clause string
+	// Status is that of the weakest cell for a table.
+	Status Status
+	Source string // title of the source; empty unless published
+	Note   string
+	Table  *Table // nil for all kinds but a table
+}
+
+// Check gives what the set has for a check, or nil.
+func (s *Set) Check(id string) *Check {
+	i := slices.IndexFunc(s.Checks, func(c Check) bool { return c.ID == id })
+	if i < 0 {
+		return nil
+	}
+	return &s.Checks[i]
+}
+
+// Figure gives the figure of that name, or nil where the set does not give it.
+func (c *Check) Figure(name string) *Figure {
+	i := slices.IndexFunc(c.Figures, func(f Figure) bool { return f.Name == name })
+	if i < 0 {
+		return nil
+	}
+	return &c.Figures[i]
+}
+
+// Data gives the figures as checks read them, by topic, check and figure name.
+func (s *Set) Data() map[string]any {
+	topics := map[string]any{}
+	for i := range s.Checks {
+		figures := map[string]any{}
+		for _, f := range s.Checks[i].Figures {
+			figures[f.Name] = f.Value
+		}
+		topic, name := catalog.Path(s.Checks[i].ID)
+		if topics[topic] == nil {
+			topics[topic] = map[string]any{}
+		}
+		topics[topic].(map[string]any)[name] = figures
+	}
+	return topics
+}
+
+// Summary describes the set for a report. Every cell of a table counts as a
+// figure, for every one of them may decide.
+func (s *Set) Summary() result.Set {
+	summary := result.Set{
+		ID: s.ID, Edition: s.Edition, Title: s.Title, Publisher: s.Publisher, Scope: s.Scope,
+		NotCovered: slices.Clone(s.NotCovered),
+	}
+	count := func(status Status) {
+		switch status {
+		case Published:
+			summary.Figures.Published++
+		case CommonPractice:
+			summary.Figures.CommonPractice++
+		case Recalled:
+			summary.Figures.Recalled++
+		}
+	}
+	for i := range s.Checks {
+		for _, f := range s.Checks[i].Figures {
+			if f.Table == nil {
+				count(f.Status)
+				continue
+			}
+			for _, cell := range f.Table.cells {
+				count(cell.Status)
+			}
+		}
+	}
+	return summary
+}

@@ -1,0 +1,104 @@
+package source
+
+import (
+	"errors"
+	"strings"
+	"testing"
+)
+
+// broken is a file that cannot be read, with the error it must give.
+type broken struct {
+	text string
+	want string // "line:column message"
+	span string // the bytes that the span holds
+	hint string // part of the hint
+}
+
+func (b broken) check(t *testing.T, name string) {
+	t.Helper()
+	doc, err := Read(name, []byte(b.text))
+	if err == nil {
+		t.Fatalf("%q was read as %s", b.text, sketch(doc.Root))
+	}
+	var e *Error
+	if !errors.As(err, &e) {
+		t.Fatalf("%q gives a %T", b.text, err)
+	}
+	if doc != nil {
+		t.Errorf("%q gives both a document and an error", b.text)
+	}
+	place, message, _ := strings.Cut(b.want, " ")
+	if got, want := e.Error(), name+":"+place+": "+message; got != want {
+		t.Errorf("%q\n got %s\nwant %s", b.text, got, want)
+	}
+	if got := b.text[e.Span.Start.Offset:e.Span.End.Offset]; got != b.span {
+		t.Errorf("%q: the span holds %q, want %q", b.text, got, b.span)
+	}
+	if !strings.Contains(e.Hint, b.hint) || (b.hint == "") != (e.Hint == "") {
+		t.Errorf("%q: the hint is %q, want %q", b.text, e.Hint, b.hint)
+	}
+	checkError(t, e, []byte(b.text))
+}
+
+// checkError holds what is true of every error that Read returns.
+func checkError(tb testing.TB, e *Error, data []byte) {
+	tb.Helper()
+	l := newLayout(data, bomLength(data))
+	for _, p := range []Position{e.Span.Start, e.Span.End} {
+		if p != l.position(p.Offset) {
+			tb.Fatalf("%v: the place %+v is not one of the file", e, p)
+		}
+	}
+	if e.Span.End.Offset < e.Span.Start.Offset {
+		tb.Fatalf("%v: the span runs backwards: %+v", e, e.Span)
+	}
+	if e.Source != l.line(e.Span.Start.Line) {
+		tb.Fatalf("%v: the source line is %q", e, e.Source)
+	}
+	if e.Message == "" || strings.ContainsAny(e.Message+e.Hint, "\r\n") {
+		tb.Fatalf("%q is not one line", e.Message)
+	}
+}
+
+func TestBrokenText(t *testing.T) {
+	for _, b := range []broken{
+		{"", "1:1 the file is empty", "", ""},
+		{" \n\t\n", "1:1 the file is empty", "", ""},
+		{"\ufeff", "1:1 the file is empty", "", ""},
+		{"\ufeff\n", "1:1 the file is empty", "", ""},
+		{"a: 1\nb: é\x00y\n", "2:5 a NUL byte in the text", "\x00", "delete"},
+		{"a: 1\nb: x\x1by\n", "2:5 a control character (U+001B) in the text", "\x1b", "delete"},
+		{"a: 1\nb: caf\xe9\n", "2:7 the byte 0xE9 is not UTF-8 text", "\xe9", "UTF-8"},
+		{"\xff\xfea\x00:\x00", "1:1 the file is written in UTF-16 (little endian)", "", "save it as UTF-8"},
+		{"\xfe\xff\x00a\x00:", "1:1 the file is written in UTF-16 (big endian)", "", "save it as UTF-8"},
+		{"a\x00:\x00", "1:1 the file is written in UTF-16 (little endian)", "", "save it as UTF-8"},
+		{"\x00a\x00:", "1:1 the file is written in UTF-16 (big endian)", "", "save it as UTF-8"},
+	} {
+		for _, name := range []string{"t.yaml", "t.json", "-"} {
+			b.check(t, name)
+		}
+	}
+}
+
+func TestLimits(t *testing.T) {
+	large := "a: " + strings.Repeat("x", MaxBytes-3)
+	mustRead(t, "t.yaml", large)
+	broken{large + "x", "1:1 the file has 1048577 bytes, more than the 1048576 that are read", "", "right file"}.check(t, "t.yaml")
+
+	for _, c := range []struct{ name, open, close, place string }{
+		{"t.json", "[", "]", "1:65"},
+		{"t.yaml", "[", "]", "1:65"},
+		{"t.json", `{"a":`, "}", "1:321"},
+		{"t.yaml", `{a: `, "}", "1:257"},
+		{"t.yaml", "- ", "", "1:129"},
+	} {
+		nest := func(n int) string {
+			return strings.Repeat(c.open, n) + "1" + strings.Repeat(c.close, n)
+		}
+		checkTree(t, mustRead(t, c.name, nest(MaxDepth)), c.name[1:])
+		for _, deep := range []int{MaxDepth + 1, 10 * MaxDepth, 100_000} {
+			text := nest(deep)
+			broken{text, c.place + " nested more than 64 deep", c.open[:1], ""}.check(t, c.name)
+		}
+	}
+}

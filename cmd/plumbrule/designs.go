@@ -1,0 +1,86 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"plumbrule/checker"
+)
+
+// standardInput is the name by which standard input is asked for.
+const standardInput = "-"
+
+// designEndings are the endings by which a directory is searched for designs.
+func designEndings() []string { return []string{".deck.yaml", ".deck.yml", ".deck.json"} }
+
+// readDesigns reads the designs that the arguments name: files as they are,
+// directories searched, "-" for standard input. A file that cannot be read is
+// an input that carries its error, so that the others are still checked.
+func readDesigns(env environment, args []string) ([]checker.Input, error) {
+	var inputs []checker.Input
+	stdin := false
+	for _, arg := range args {
+		if arg == standardInput {
+			if stdin {
+				return nil, errors.New("standard input can be named once only")
+			}
+			stdin = true
+			data, err := io.ReadAll(env.in)
+			inputs = append(inputs, checker.Input{Name: standardInput, Data: data, Err: err})
+			continue
+		}
+		names, err := find(arg)
+		if err != nil {
+			return nil, err
+		}
+		for _, name := range names {
+			data, err := os.ReadFile(name)
+			inputs = append(inputs, checker.Input{Name: filepath.ToSlash(name), Data: data, Err: plain(err)})
+		}
+	}
+	return inputs, nil
+}
+
+// plain takes the path out of a file error; the report names the file already.
+func plain(err error) error {
+	var path *fs.PathError
+	if errors.As(err, &path) {
+		return path.Err
+	}
+	return err
+}
+
+// find lists the designs that an argument stands for, in order of their names.
+func find(arg string) ([]string, error) {
+	info, err := os.Stat(arg)
+	if err != nil || !info.IsDir() {
+		return []string{arg}, nil // a missing file is reported like an unreadable one
+	}
+	var names []string
+	err = filepath.WalkDir(arg, func(path string, entry fs.DirEntry, err error) error {
+		if err != nil {
+			return err
+		}
+		if entry.IsDir() && path != arg && strings.HasPrefix(entry.Name(), ".") {
+			return fs.SkipDir
+		}
+		if !entry.IsDir() && slices.ContainsFunc(designEndings(), func(end string) bool { return strings.HasSuffix(path, end) }) {
+			names = append(names, path)
+		}
+		return nil
+	})
+	if err != nil {
+		return nil, fmt.Errorf("search %s for designs: %w", arg, err)
+	}
+	if len(names) == 0 {
+		return nil, fmt.Errorf("no design below %s: names end in %s", arg, strings.Join(designEndings(), ", "))
+	}
+	slices.Sort(names)
+	return names, nil
+}

@@ -1,0 +1,25 @@
+// Command plumbrule checks a written description of a residential deck against
+// rule sets and prints warnings that defer to local code.
+package main
+
+import (
+	"context"
+	"os"
+	"os/signal"
+
+	"golang.org/x/term"
+)
+
+func main() {
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	defer stop()
+	code := run(ctx, environment{
+		in: os.Stdin, out: os.Stdout, err: os.Stderr,
+		getenv: os.Getenv,
+		terminal: func() (width int, ok bool) {
+			width, _, err := term.GetSize(int(os.Stdout.Fd()))
+			return width, err == nil
+		},
+	}, os.Args[1:])
+	os.Exit(code)
+}

@@ -1,0 +1,61 @@
+# METADATA
+# title: Openings in a stair guard
+# description: The widest opening in the guard of a stair, against the sphere that must not go through.
+# custom:
+#   id: guards/stair-opening
+#   aliases: []
+#   consequence: life safety
+#   why: Small children climb stairs on all fours, with their heads at the height of the openings.
+#   applies_when: a stair is described
+#   reads: [guards/stair-required]
+#   figures:
+#     sphere: {type: length, relation: less than, about: sphere that must not pass through a guard on a stair}
+#   values: {drop: length, trigger: length}
+#   messages:
+#     outside: "opening in the stair guard is {have}, a sphere of {limit} must not pass"
+#   exempt:
+#     low: "the stair is {drop} above the ground, a guard is asked for above {trigger}"
+#     none: "no guard is drawn on the stair"
+#   mend: ["balusters closer together"]
+package checks.guards.stair_opening
+
+import data.figures.guards.stair_opening as figures
+import data.figures.guards.stair_required as required
+
+applies if count(input.stair_guards) > 0
+
+_low contains i if {
+	some i, guard in input.stair_guards
+	guard.drop.value <= required.trigger
+}
+
+readings contains {
+	"at": guard.opening.at, "have": guard.opening.value,
+	"figure": "sphere", "limit": figures.sphere,
+	"outside": guard.opening.value >= figures.sphere,
+} if {
+	some i, guard in input.stair_guards
+	guard.present
+	not i in _low
+}
+
+unknown contains {"at": guard.at, "needs": "stairs[].guard.opening"} if {
+	some i, guard in input.stair_guards
+	guard.present
+	not i in _low
+	not guard.opening
+}
+
+exempt contains {"at": guard.at, "because": "none"} if {
+	some guard in input.stair_guards
+	not guard.present
+}
+
+exempt contains {
+	"at": guard.at, "because": "low",
+	"drop": guard.drop.value, "trigger": required.trigger,
+} if {
+	some i, guard in input.stair_guards
+	guard.present
+	i in _low
+}

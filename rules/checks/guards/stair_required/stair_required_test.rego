@@ -1,0 +1,73 @@
+package checks.guards.stair_required_test
+
+import data.checks.guards.stair_required
+
+_figures := {"guards": {"stair_required": {"trigger": 762000000}}}
+
+_limit := 762000000 # 30 in, 762 mm
+
+_steps := [
+	396875, # 1/64 in
+	10000, # 0.01 mm
+]
+
+_said(subjects) := result if {
+	result := {"readings": stair_required.readings, "unknown": stair_required.unknown} with input as {"stair_guards": subjects}
+		with data.figures as _figures
+}
+
+_subject(n, value) := object.union(_bare(n), {"drop": {"value": value, "at": [_place(n)]}})
+
+_bare(n) := {"at": [sprintf("/stairs/%d", [n])], "stair": "ST1", "present": false}
+
+_place(n) := sprintf("/stairs/%d/total_rise", [n])
+
+_reading(n, value, outside) := {
+	"at": [_place(n)], "have": value,
+	"figure": "trigger", "limit": _limit,
+	"outside": outside,
+}
+
+test_beyond_the_limit_is_outside if {
+	every step in _steps {
+		_said([_subject(0, _limit + step)]) == {"readings": {_reading(0, _limit + step, true)}, "unknown": set()}
+	}
+}
+
+test_at_the_limit_is_within if {
+	_said([_subject(0, _limit)]) == {"readings": {_reading(0, _limit, false)}, "unknown": set()}
+}
+
+test_inside_the_limit_is_within if {
+	every step in _steps {
+		_said([_subject(0, _limit - step)]) == {"readings": {_reading(0, _limit - step, false)}, "unknown": set()}
+	}
+}
+
+test_missing_value_is_not_shown if {
+	_said([_bare(0)]) == {"readings": set(), "unknown": {{"at": [sprintf("/stairs/%d", [0])], "needs": "stairs[].total_rise"}}}
+}
+
+test_one_bad_of_two if {
+	_said([_subject(0, _limit - 10000), _subject(1, _limit + 10000)]) == {
+		"readings": {_reading(0, _limit - 10000, false), _reading(1, _limit + 10000, true)},
+		"unknown": set(),
+	}
+}
+
+test_no_subject_no_check if {
+	not stair_required.applies with input as {"stair_guards": []}
+	stair_required.applies with input as {"stair_guards": [_bare(0)]}
+	_said([]) == {"readings": set(), "unknown": set()}
+}
+
+test_guarded_stair_is_within_at_any_height if {
+	guarded := {"at": ["/stairs/0/guard"], "stair": "ST1", "present": true}
+	high := object.union(guarded, {"drop": {"value": 3048000000, "at": ["/stairs/0/total_rise"]}})
+	every stair in [guarded, high] {
+		_said([stair]) == {
+			"readings": {{"at": ["/stairs/0/guard"], "figure": "trigger", "outside": false, "say": "guarded"}},
+			"unknown": set(),
+		}
+	}
+}

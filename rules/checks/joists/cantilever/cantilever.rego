@@ -1,0 +1,134 @@
+# METADATA
+# title: Joist cantilever
+# description: The length of joists past their last support, against a share of the span behind it and, where the set has one, against a table; the smaller governs.
+# custom:
+#   id: joists/cantilever
+#   aliases: []
+#   consequence: structure
+#   why: A cantilever lifts the joists off their far support, and its tip moves more with every inch.
+#   applies_when: joists run past their last support
+#   figures:
+#     max_ratio: {type: ratio, relation: at most, about: greatest cantilever as a share of the span behind it}
+#     groups: {type: groups, optional: true, about: species that share the rows of the table}
+#     grades: {type: list, optional: true, about: grades that the table was made for}
+#     live_steps: {type: steps, optional: true, about: load column under which a live load is read}
+#     limits: {type: table, optional: true, value: length, keys: [group, size, back_span, load], relation: at most, about: greatest cantilever by the span behind it}
+#   values: {cantilever: length, back_span: length, species: words, grade: words, size: words, load: pressure}
+#   messages:
+#     outside: "cantilever is {cantilever} on a back-span of {back_span}, the limit is {limit} of it"
+#     within: "cantilever is {cantilever} on a back-span of {back_span}, the limit is {limit} of it"
+#     table: "cantilever is {have}, the table gives {limit} on a back-span of {back_span}"
+#     not_permitted: "cantilever is {cantilever}, the table gives none on a back-span of {back_span}"
+#     beyond_species: "species {species} is outside the cantilever table: an engineer is needed"
+#     beyond_grade: "grade {grade} is outside the cantilever table: an engineer is needed"
+#     beyond_size: "joists of {size} are outside the cantilever table: an engineer is needed"
+#     beyond_load: "this set holds no cantilever for a load of {load}: the printed table or an engineer is needed"
+#     beyond_back_span: "a back-span of {back_span} is outside the cantilever table: an engineer is needed"
+#   mend:
+#     - "the beam further out"
+#     - "a shorter joist, with the rim closer to the beam"
+package checks.joists.cantilever
+
+import data.figures.joists.cantilever as figures
+import data.lib.spans
+
+applies if count(input.joist_cantilevers) > 0
+
+_ratio[i] := {
+	"at": joist.cantilever.at, "have": {"rise": joist.cantilever.value, "run": joist.back_span.value},
+	"figure": "max_ratio", "limit": figures.max_ratio,
+	"outside": (joist.cantilever.value * figures.max_ratio.run) > (joist.back_span.value * figures.max_ratio.rise),
+	"cantilever": joist.cantilever.value, "back_span": joist.back_span.value,
+} if {
+	some i, joist in input.joist_cantilevers
+}
+
+_beyond[i] contains row if {
+	figures.limits
+	some i, joist in input.joist_cantilevers
+	some row in spans.beyond(figures, "limits", joist)
+}
+
+_beyond[i] contains {
+	"at": joist.back_span.at, "figure": "limits",
+	"outside": true, "say": "beyond_back_span", "back_span": joist.back_span.value,
+} if {
+	some i, joist in input.joist_cantilevers
+	joist.back_span
+	not spans.column(figures.limits.breaks.back_span, joist.back_span.value)
+	figures.limits
+}
+
+_cell[i] := [group, joist.size.value, row, column] if {
+	some i, joist in input.joist_cantilevers
+	not _beyond[i]
+	group := spans.group(figures, joist)
+	row := spans.column(figures.limits.breaks.back_span, joist.back_span.value)
+	column := spans.column(figures.limits.breaks.load, max(spans.loads(figures, joist)))
+}
+
+_limit[i] := figures.limits.cells[group][size][row][column] if some i, [group, size, row, column] in _cell
+
+_table[i] := {
+	"at": joist.cantilever.at, "have": joist.cantilever.value,
+	"figure": "limits", "limit": _limit[i], "cell": _cell[i],
+	"outside": joist.cantilever.value > _limit[i], "say": "table", "back_span": joist.back_span.value,
+} if {
+	some i, joist in input.joist_cantilevers
+	_limit[i] * figures.max_ratio.run < joist.back_span.value * figures.max_ratio.rise
+}
+
+_table[i] := {
+	"at": joist.cantilever.at, "figure": "limits", "cell": _cell[i], "outside": true, "say": "not_permitted",
+	"cantilever": joist.cantilever.value, "back_span": joist.back_span.value,
+} if {
+	some i, joist in input.joist_cantilevers
+	is_null(_limit[i])
+}
+
+_row[i] := row if some i, row in _table
+
+_row[i] := row if {
+	some i, row in _ratio
+	not _table[i]
+}
+
+# A row that is inside stays open while the table, which may give less, cannot be read.
+_open contains i if {
+	some i, row in _row
+	row.outside == false
+	figures.limits
+	not spans.complete(figures, input.joist_cantilevers[i])
+}
+
+_open contains i if {
+	some i, row in _row
+	row.outside == false
+	figures.limits
+	not _cell[i]
+}
+
+readings contains row if {
+	some i, row in _row
+	not i in _open
+}
+
+readings contains row if {
+	some i, rows in _beyond
+	not _row[i].outside
+	some row in rows
+}
+
+unknown contains {"at": joist.joists, "needs": need} if {
+	some i, joist in input.joist_cantilevers
+	i in _open
+	not _beyond[i]
+	some need in spans.missing(joist)
+	need != "platforms[].joists.spacing"
+}
+
+unknown contains {"at": joist.joists, "needs": "platforms[].beams"} if {
+	some i, joist in input.joist_cantilevers
+	not _row[i]
+	not _beyond[i]
+}

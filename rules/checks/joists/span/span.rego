@@ -1,0 +1,108 @@
+# METADATA
+# title: Joist span
+# description: The span of the joists, measured as the table measures it, against the table for their species, size, spacing and load.
+# custom:
+#   id: joists/span
+#   aliases: []
+#   consequence: structure
+#   why: Joists over their span bounce, sag and crack the finish, and under a crowd or snow they break.
+#   applies_when: joists lie between two supports that the plan shows
+#   figures:
+#     basis: {type: words, about: "how the table measures: clear span or span to center"}
+#     groups: {type: groups, about: species that share the rows of the table}
+#     grades: {type: list, about: grades that the table was made for}
+#     live_steps: {type: steps, about: load column under which a live load is read}
+#     spans: {type: table, value: length, keys: [group, size, spacing, load], relation: at most, about: greatest span of the joists}
+#   values: {from: words, to: words, species: words, grade: words, size: words, spacing: length, load: pressure}
+#   messages:
+#     outside: "joists span {have} from {from} to {to}, the limit is {limit}"
+#     within: "joists span {have} from {from} to {to}, the limit is {limit}"
+#     not_permitted: "joists of this size are not permitted at this spacing and load"
+#     beyond_species: "species {species} is outside this table: an engineer is needed"
+#     beyond_grade: "grade {grade} is outside this table: an engineer is needed"
+#     beyond_size: "joists of {size} are outside this table: an engineer is needed"
+#     beyond_spacing: "joists at {spacing} are outside this table: an engineer is needed"
+#     beyond_load: "a load of {load} is outside this table: an engineer is needed"
+#   mend:
+#     - "joists closer together"
+#     - "deeper joists"
+#     - "a beam closer to the house, or one more beam"
+package checks.joists.span
+
+import data.figures.joists.span as figures
+import data.lib.spans
+
+applies if count(input.joist_spans) > 0
+
+_measured[i] := span.clear_span if {
+	some i, span in input.joist_spans
+	figures.basis == "clear span"
+}
+
+_measured[i] := span.span_to_center if {
+	some i, span in input.joist_spans
+	figures.basis == "span to center"
+}
+
+_beyond[i] := rows if {
+	some i, span in input.joist_spans
+	rows := spans.beyond(figures, "spans", span)
+	count(rows) > 0
+}
+
+_cell[i] := [group, span.size.value, row, column] if {
+	some i, span in input.joist_spans
+	not _beyond[i]
+	group := spans.group(figures, span)
+	row := spans.column(figures.spans.breaks.spacing, span.spacing.value)
+	column := spans.column(figures.spans.breaks.load, max(spans.loads(figures, span)))
+}
+
+_limit[i] := figures.spans.cells[group][size][row][column] if some i, [group, size, row, column] in _cell
+
+_row[i] := {
+	"at": _measured[i].at, "have": _measured[i].value,
+	"figure": "spans", "limit": limit, "cell": _cell[i],
+	"outside": _measured[i].value > limit,
+	"from": input.joist_spans[i].from, "to": input.joist_spans[i].to,
+} if {
+	some i, limit in _limit
+	is_number(limit)
+}
+
+_row[i] := {"at": span.at, "figure": "spans", "cell": _cell[i], "outside": true, "say": "not_permitted"} if {
+	some i, span in input.joist_spans
+	is_null(_limit[i])
+}
+
+# What is not shown matters only where more of it could still bring the span outside.
+_open contains i if {
+	some i, span in input.joist_spans
+	not _row[i].outside
+	not spans.complete(figures, span)
+}
+
+_open contains i if {
+	some i, _ in input.joist_spans
+	not _row[i]
+}
+
+readings contains row if {
+	some i, row in _row
+	not i in _open
+}
+
+readings contains row if some row in _beyond[_]
+
+unknown contains {"at": span.joists, "needs": need} if {
+	some i, span in input.joist_spans
+	i in _open
+	not _beyond[i]
+	some need in spans.missing(span)
+}
+
+unknown contains {"at": span.joists, "needs": "platforms[].beams"} if {
+	some i, span in input.joist_spans
+	not _beyond[i]
+	not _measured[i]
+}

@@ -1,0 +1,44 @@
+# METADATA
+# title: Pitch of a flight
+# description: The angle of the line of nosings against the greatest and, where the set gives one, the least angle.
+# custom:
+#   id: stairs/pitch
+#   aliases: []
+#   consequence: life safety
+#   why: A steep stair is climbed like a ladder and fallen down like one.
+#   applies_when: a flight of stairs is described
+#   figures:
+#     max: {type: angle, relation: at most, about: greatest angle of the line of nosings}
+#     min: {type: angle, relation: at least, about: least angle of the line of nosings, optional: true}
+#   messages:
+#     outside: "the flight has a pitch of {have}, the limit is {limit}"
+#   exempt: {}
+#   mend:
+#     - "deeper treads or lower risers"
+package checks.stairs.pitch
+
+import data.figures.stairs.pitch as figures
+import data.lib.stairs as lib
+
+applies if count(input.flights) > 0
+
+readings contains {
+	"at": flight.pitch.at, "have": flight.pitch.value,
+	"figure": "max", "limit": figures.max,
+	"outside": flight.pitch.value > figures.max,
+} if {
+	some flight in input.flights
+}
+
+readings contains {
+	"at": flight.pitch.at, "have": flight.pitch.value,
+	"figure": "min", "limit": figures.min,
+	"outside": flight.pitch.value < figures.min,
+} if {
+	some flight in input.flights
+}
+
+unknown contains {"at": flight.at, "needs": lib.step_field(flight)} if {
+	some flight in input.flights
+	not flight.pitch
+}

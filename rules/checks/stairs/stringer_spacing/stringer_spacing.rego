@@ -1,0 +1,68 @@
+# METADATA
+# title: Spacing of the stringers
+# description: The spacing of the stringers, center to center, against the limit for wood treads, or against the tread's own listing where treads are of anything else.
+# custom:
+#   id: stairs/stringer-spacing
+#   aliases: []
+#   consequence: structure
+#   why: A tread spans from stringer to stringer. Boards that are not wood are softer, and their listing asks for less than wood can span.
+#   applies_when: a stair is described
+#   figures:
+#     wood: {type: length, relation: at most, about: greatest spacing under wood treads}
+#     listed: {type: length, relation: at most, optional: true, about: greatest spacing under other treads where it is less than their listing}
+#   values: {material: words}
+#   messages:
+#     outside: "stringers are {have} apart, the limit for wood treads is {limit}"
+#     listed: "stringers are {have} apart, for the {material} treads the limit is {limit}"
+#   exempt: {}
+#   mend:
+#     - "more stringers"
+package checks.stairs.stringer_spacing
+
+import data.figures.stairs.stringer_spacing as figures
+
+applies if count(input.stairs) > 0
+
+readings contains {
+	"at": stair.stringer_spacing.at, "have": stair.stringer_spacing.value,
+	"figure": "wood", "limit": figures.wood,
+	"outside": stair.stringer_spacing.value > figures.wood,
+} if {
+	some stair in input.stairs
+	stair.tread_material.value == "wood"
+}
+
+readings contains {
+	"at": array.concat(stair.stringer_spacing.at, stair.tread_listed.at), "have": stair.stringer_spacing.value,
+	"figure": "listed", "limit": limit,
+	"outside": stair.stringer_spacing.value > limit,
+	"say": "listed", "material": stair.tread_material.value,
+} if {
+	some stair in input.stairs
+	stair.tread_material.value != "wood"
+	limit := _limit(stair.tread_listed.value)
+}
+
+_limit(listed) := min([listed, figures.listed])
+
+_limit(listed) := listed if not figures.listed
+
+unknown contains {"at": stair.at, "needs": "stairs[].tread.material"} if {
+	some stair in input.stairs
+	not stair.tread_material
+}
+
+unknown contains {"at": stair.tread_material.at, "needs": "stairs[].tread.listed_max_stringer_spacing"} if {
+	some stair in input.stairs
+	stair.tread_material.value != "wood"
+	not stair.tread_listed
+}
+
+unknown contains {"at": stair.at, "needs": _field(stair)} if {
+	some stair in input.stairs
+	not stair.stringer_spacing
+}
+
+_field(stair) := "stairs[].stringers.count" if not stair.stringer_count
+
+_field(stair) := "stairs[].width" if stair.stringer_count

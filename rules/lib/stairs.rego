@@ -1,0 +1,31 @@
+# What the checks of stairs have in common: which field of the description would
+# answer a question, and which wording a reading takes.
+package lib.stairs
+
+# field is the place of a flight's field in the description: with the flight
+# where the stair lists its flights, else with the stair.
+field(flight, name) := concat("", ["stairs[].flights[].", name]) if {
+	contains(flight.at[0], "/flights/")
+} else := concat("", ["stairs[].", name])
+
+# rise_field is the field without which the height of a riser is not known.
+rise_field(flight) := field(flight, "risers") if not flight.risers
+
+rise_field(flight) := "stairs[].total_rise" if flight.risers
+
+# step_field is the field without which the shape of a step is not known.
+step_field(flight) := field(flight, "tread_depth") if not flight.tread_min
+
+step_field(flight) := rise_field(flight) if flight.tread_min
+
+# landing_fields are the fields that describe a landing, by where it lies.
+landing_fields := {
+	"top": "stairs[].landing_top",
+	"between": "stairs[].landing_between",
+	"bottom": "stairs[].landing_bottom",
+}
+
+# say picks the wording for the nth step of a flight; 0 means that all are alike.
+say(0) := "outside"
+
+say(n) := "one" if n > 0

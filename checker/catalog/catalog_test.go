@@ -107,7 +107,7 @@ func TestLoadRefuses(t *testing.T) {
 		{"unknown consequence", "consequence: workmanship", "consequence: looks", "step_rise.rego:7:18: "},
 		{"metadata is no YAML", "#   why: \"Feet", "#   why: \"Feet\" \"", "step_rise.rego:8:"},
 		{"unknown figure type", "type: length", "type: lenght", "step_rise.rego:11:19: "},
-		{"no relation", "relation: at most, ", "", `step_rise.rego:11:7: figure "max" does not say on which side`},
+		{"no relation", "relation: at most, ", "", `step_rise.rego:24:42: figure "max" does not say on which side`},
 		{"keys without table", "about: greatest step}", "about: greatest step, keys: [a]}", `step_rise.rego:11:7: figure "max" has keys`},
 		{"figure's name", "#     few:", "#     Few:", `step_rise.rego:12:7: "Few" cannot name a figure`},
 		{"placeholder", "rises {have}", "rises {heve}", `step_rise.rego:15:16: the line names {heve}, which is none of have, limit, margin, n; the nearest is have`},

@@ -35,7 +35,7 @@ type Check struct {
 type Figure struct {
 	Name     string
 	Kind     Kind
-	Relation result.Relation // empty where the figure itself limits nothing
+	Relation result.Relation // empty where the figure limits nothing by itself
 	About    string
 	Optional bool
 	// Cells and Keys describe a table; they are empty where the check leaves
@@ -51,6 +51,13 @@ func (c *Check) Figure(name string) *Figure {
 		return nil
 	}
 	return &c.Figures[i]
+}
+
+// Limits reports whether readings may rest on the figure: a number must say on
+// which side of it the inside lies.
+func (f *Figure) Limits() bool {
+	numeric := f.Kind.Whole() || f.Kind == Slope || f.Kind == Ratio || f.Kind == Table || f.Kind == Steps
+	return f.Relation != "" || !numeric
 }
 
 // Path gives the two names under which the check stands in packages and data:

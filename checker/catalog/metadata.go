@@ -117,9 +117,6 @@ func (r metadataReader) figure(member source.Member) Figure {
 	if !isName(f.Name) {
 		r.problems.add(r.file, member.KeySpan, "%q cannot name a figure, use lower case with underscores", f.Name)
 	}
-	if f.Relation == "" && (f.Kind.Whole() || f.Kind == Slope || f.Kind == Ratio || f.Kind == Table) {
-		r.problems.add(r.file, member.KeySpan, "figure %q does not say on which side of it the inside lies (relation)", f.Name)
-	}
 	if f.Kind != Table && (f.Cells != "" || f.Keys != nil) {
 		r.problems.add(r.file, member.KeySpan, "figure %q has keys or a value type, which only a table has", f.Name)
 	}

@@ -95,6 +95,9 @@ func (c *Check) checkWord(key, word string, at *ast.Location, found *problems) {
 	default:
 		return
 	}
+	if figure := c.Figure(word); key == "figure" && figure != nil && !figure.Limits() {
+		found.at(at, "figure %q does not say on which side of it the inside lies (relation), so no reading can rest on it", word)
+	}
 	if !contains(known, word) {
 		found.at(at, "%s %q is not in the metadata, which has %s%s", key, word, list(known), nearestOf(word, known))
 	}

@@ -1,6 +1,8 @@
 package engine
 
 import (
+	"cmp"
+	"math"
 	"math/big"
 	"strconv"
 	"strings"
@@ -23,7 +25,7 @@ func (q quantity) minus(other quantity) (quantity, bool) {
 		return quantity{kind: q.kind, ratio: new(big.Rat).Sub(q.ratio, other.ratio)}, true
 	}
 	d := q.whole - other.whole
-	if (d < q.whole) != (other.whole > 0) && other.whole != 0 {
+	if other.whole > 0 && d > q.whole || other.whole < 0 && d < q.whole || d == math.MinInt64 {
 		return quantity{}, false
 	}
 	return quantity{kind: q.kind, whole: d}, true
@@ -33,7 +35,7 @@ func (q quantity) sign() int {
 	if q.ratio != nil {
 		return q.ratio.Sign()
 	}
-	return min(max(int(q.whole>>62|(q.whole&1<<62-1)), -1), 1)
+	return cmp.Compare(q.whole, 0)
 }
 
 func (q quantity) negated() quantity {
@@ -95,6 +97,9 @@ func distinct(have, limit quantity, sys measure.System) (string, string) {
 	if h == l {
 		h, l = precise(have, sys), precise(limit, sys)
 	}
+	if h == l {
+		h, l = raw(have), raw(limit)
+	}
 	return h, l
 }
 
@@ -110,11 +115,21 @@ func precise(q quantity, sys measure.System) string {
 	return strconv.FormatFloat(n, 'f', -1, 64) + " " + unit
 }
 
+// raw prints a quantity in the unit that it is kept in, the last resort for
+// values that differ by less than any other unit shows.
+func raw(q quantity) string {
+	unit := map[catalog.Kind]string{catalog.Pressure: " µPa", catalog.Force: " µN", catalog.Angle: " µdeg"}[q.kind]
+	return strconv.FormatInt(q.whole, 10) + unit
+}
+
 // magnitude prints a margin without its sign, and says so where it is too small
 // to print.
 func magnitude(q quantity, sys measure.System) string {
 	if q.sign() < 0 {
 		q = q.negated()
+	}
+	if q.kind == catalog.Slope {
+		return decimals(new(big.Rat).Mul(q.ratio, big.NewRat(100, 1)), 2) + "%"
 	}
 	text := q.text(sys)
 	if q.sign() == 0 || strings.ContainsAny(text, "123456789") {

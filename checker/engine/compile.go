@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 	"strings"
@@ -30,10 +31,44 @@ func Compiler(checks *catalog.Catalog) *ast.Compiler {
 func compile(checks *catalog.Catalog) (*ast.Compiler, error) {
 	c := Compiler(checks)
 	if c.Compile(checks.Modules()); c.Failed() {
-		c.Errors.Sort()
-		return nil, fmt.Errorf("compiling checks: %w", c.Errors)
+		return nil, fmt.Errorf("compiling checks: %w", refused(c.Errors))
 	}
 	return c, nil
+}
+
+// refused words what the compiler complains of, one line each, with the column
+// that it leaves out and the nearest name where one is misspelt.
+func refused(found ast.Errors) error {
+	found.Sort()
+	var errs []error
+	for _, e := range found {
+		message := e.Message
+		if detail, ok := e.Details.(*ast.RefErrInvalidDetail); ok && len(detail.OneOf) > 0 {
+			message += unknownName(detail)
+		}
+		if e.Location == nil {
+			errs = append(errs, errors.New(message))
+			continue
+		}
+		errs = append(errs, fmt.Errorf("%s:%d:%d: %s", e.Location.File, e.Location.Row, e.Location.Col, message))
+	}
+	return errors.Join(errs...)
+}
+
+func unknownName(detail *ast.RefErrInvalidDetail) string {
+	var known []string
+	for _, v := range detail.OneOf {
+		known = append(known, strings.Trim(v.String(), `"`))
+	}
+	slices.Sort(known)
+	have := strings.Trim(detail.Ref[detail.Pos].String(), `"`)
+	if near := catalog.Nearest(have, known); near != "" {
+		return fmt.Sprintf("; there is no %s, the nearest is %s", have, near)
+	}
+	if len(known) > 8 {
+		known = append(known[:8], "…")
+	}
+	return fmt.Sprintf("; there is no %s, there are %s", have, strings.Join(known, ", "))
 }
 
 // capabilities lists what the language may do in a check: everything whose
@@ -51,7 +86,7 @@ func capabilities() *ast.Capabilities {
 // should call them deterministic.
 func reachesOut(name string) bool {
 	switch name {
-	case "http.send", "opa.runtime", "print", "trace":
+	case "http.send", "opa.runtime":
 		return true
 	}
 	return strings.HasPrefix(name, "net.lookup") || strings.HasPrefix(name, "time.now") ||

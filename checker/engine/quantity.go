@@ -134,5 +134,10 @@ func fraction(r *big.Rat, places int) string {
 	if r.IsInt() || r.Denom().Cmp(big.NewInt(64)) <= 0 {
 		return r.RatString()
 	}
+	return decimals(r, places)
+}
+
+// decimals prints a ratio with at most so many decimals.
+func decimals(r *big.Rat, places int) string {
 	return strings.TrimRight(strings.TrimRight(r.FloatString(places), "0"), ".")
 }

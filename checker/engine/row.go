@@ -63,8 +63,17 @@ func (r row) flag(key string) (bool, error) {
 	return b, nil
 }
 
-// pointers reads "at". Where the design has nothing of the kind the list is
-// empty, and the whole design is meant.
+// places is pointers where a value need not be there: facts list no place for
+// a part that the design leaves out, and then the whole design lacks it.
+func (r row) places() ([]string, error) {
+	at, err := r.pointers()
+	if len(at) == 0 {
+		at = []string{""}
+	}
+	return at, err
+}
+
+// pointers reads "at", each pointer once.
 func (r row) pointers() ([]string, error) {
 	v, _ := r.get("at")
 	list, ok := v.([]any)
@@ -80,9 +89,6 @@ func (r row) pointers() ([]string, error) {
 		if !slices.Contains(at, pointer) {
 			at = append(at, pointer)
 		}
-	}
-	if at == nil {
-		at = []string{""}
 	}
 	return at, nil
 }

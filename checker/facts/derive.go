@@ -24,9 +24,13 @@ func Derive(deck *model.Deck) (*Facts, []Problem) {
 		f.Platforms = append(f.Platforms, s.platform())
 		f.Corners = append(f.Corners, s.corners()...)
 		f.Edges = append(f.Edges, s.edges()...)
-		f.addFrame(s)
+		fr := f.addFrame(s)
 		f.addDecking(s)
+		f.addBeams(fr)
+		f.addLedger(fr)
+		f.addJoined(fr)
 	}
+	f.addSpecials(deck)
 	f.addGuards(deck)
 	for i := range deck.Stairs {
 		f.addStair(newStair(deck, surfaces, i))
@@ -51,6 +55,7 @@ func site(deck *model.Deck) Site {
 	return Site{
 		At:             []string{s.At},
 		LiveLoad:       shown(s.LiveLoad),
+		DeadLoad:       shown(s.DeadLoad),
 		GroundSnowLoad: shown(s.GroundSnowLoad),
 		SoilBearing:    shown(s.SoilBearing),
 		FrostDepth:     shown(s.FrostDepth),

@@ -7,23 +7,34 @@ import (
 	"plumbrule/checker/measure"
 )
 
+// frame is the joists of a platform, cut to pieces, with the beams they cross.
+// It is empty where the joists cannot be placed.
+type frame struct {
+	*surface
+	layout layout
+	beams  []carrier
+	pieces []piece
+}
+
 // addFrame works out the joists of a platform: layout, spans, cantilevers,
 // cut lengths and the spans stated by hand.
-func (f *Facts) addFrame(s *surface) {
+func (f *Facts) addFrame(s *surface) *frame {
+	fr := &frame{surface: s}
 	if s.p.Joists == nil {
-		return
+		return fr
 	}
-	l := s.layOut()
-	f.Joists = append(f.Joists, s.joists(&l))
-	g := gathering{s: s, l: &l}
-	if l.missing == "" {
+	fr.layout = s.layOut()
+	f.Joists = append(f.Joists, s.joists(&fr.layout))
+	g := gathering{s: s, l: &fr.layout}
+	if l := &fr.layout; l.missing == "" {
 		ring := l.plan(s.frame)
-		beams := s.carriers(&l)
-		f.Joists[len(f.Joists)-1].BeamsCrossed = crossed(beams, l.centers, s.p.Joists.At)
+		fr.beams = s.carriers(l)
+		f.Joists[len(f.Joists)-1].BeamsCrossed = crossed(fr.beams, l.centers, s.p.Joists.At)
 		for _, x := range l.centers {
-			for _, p := range s.pieces(&l, ring, beams, x) {
-				g.take(&p)
-			}
+			fr.pieces = append(fr.pieces, s.pieces(l, ring, fr.beams, x)...)
+		}
+		for i := range fr.pieces {
+			g.take(&fr.pieces[i])
 		}
 	} else {
 		g.add(JoistSpan{Missing: []string{l.missing}}) // stands for all joists: none can be placed
@@ -32,6 +43,7 @@ func (f *Facts) addFrame(s *surface) {
 	f.JoistCantilevers = append(f.JoistCantilevers, g.cantilevers...)
 	f.JoistRuns = append(f.JoistRuns, g.runs...)
 	f.StatedSpans = append(f.StatedSpans, g.stated()...)
+	return fr
 }
 
 // crossed counts the dropped beams that any joist line meets.

@@ -19,6 +19,7 @@ type bearing struct {
 	half   measure.Length // half its width along the joist
 	ends   bool           // joists end at it: a flush beam, a ledger, a header
 	header bool
+	beam   *carrier // nil for a ledger or a header
 	// missing is the field without which its width is not known.
 	missing string
 }
@@ -28,11 +29,15 @@ func (b *bearing) far() measure.Length  { return b.center + b.half }
 
 // carrier is a beam on the plan, ready to be crossed by joist lines.
 type carrier struct {
+	beam     *model.Beam
 	name, at string
-	lines    []geometry.Segment
-	width    measure.Length
-	flush    bool
-	missing  string
+	// base is the line that posts and joints are measured along, from its A.
+	base    geometry.Segment
+	lines   []geometry.Segment  // where the beam lies, in the layout's plan
+	reach   []geometry.Interval // the same, along the base
+	width   measure.Length
+	flush   bool
+	missing string
 }
 
 // carriers lists the beams of a platform in the layout's plan.
@@ -40,25 +45,47 @@ func (s *surface) carriers(l *layout) []carrier {
 	list := make([]carrier, 0, len(s.p.Beams))
 	for i := range s.p.Beams {
 		b := &s.p.Beams[i]
-		c := carrier{name: beamLabel(b, i), flush: words(b.Kind) == "flush"}
+		c := carrier{beam: b, name: beamLabel(b, i), flush: words(b.Kind) == "flush"}
+		var lines []geometry.Segment
 		switch {
 		case len(b.Line) == 2:
 			c.at = b.At + "/line"
-			c.lines = []geometry.Segment{{A: at(b.Line[0]), B: at(b.Line[1])}}
+			c.base = geometry.Segment{A: at(b.Line[0]), B: at(b.Line[1])}
+			lines = []geometry.Segment{c.base}
 		case b.FromHouse != nil:
 			c.at = b.FromHouse.At
-			y := b.FromHouse.V
-			c.lines = s.frame.ClipLine(geometry.Segment{A: geometry.Point{Y: y}, B: geometry.Point{X: geometry.Reach, Y: y}})
+			c.base, lines = s.alongHouse(b)
 		default:
 			continue
 		}
-		for k := range c.lines {
-			c.lines[k] = geometry.Segment{A: l.point(c.lines[k].A), B: l.point(c.lines[k].B)}
+		for _, line := range lines {
+			c.reach = append(c.reach, geometry.Interval{From: c.base.Along(line.A), To: c.base.Along(line.B)})
+			c.lines = append(c.lines, geometry.Segment{A: l.point(line.A), B: l.point(line.B)})
 		}
 		c.width, c.missing = breadth(&b.Member, "platforms[].beams[]")
 		list = append(list, c)
 	}
 	return list
+}
+
+// alongHouse places a beam that lies along the house: from outline to outline,
+// or from its start to its end where those are shown. Its base runs from the
+// left end of the outline as described.
+func (s *surface) alongHouse(b *model.Beam) (base geometry.Segment, lines []geometry.Segment) {
+	y, left := b.FromHouse.V, s.ring.Bounds().Min.X
+	base = geometry.Segment{A: geometry.Point{X: left, Y: y}, B: geometry.Point{X: left + measure.Metre, Y: y}}
+	for _, line := range s.frame.ClipLine(base) {
+		if b.Start != nil {
+			line.A.X = max(line.A.X, left+b.Start.V)
+		}
+		if b.End != nil {
+			line.B.X = min(line.B.X, left+b.End.V)
+		}
+		if line.A.X < line.B.X {
+			lines = append(lines, line)
+		}
+	}
+	return base, lines
 }
 
 func beamLabel(b *model.Beam, i int) string {
@@ -95,7 +122,7 @@ func (c *carrier) cross(x measure.Length) (bearing, bool) {
 			continue
 		}
 		return bearing{
-			name: c.name, at: c.at, center: y, ends: c.flush, missing: c.missing,
+			name: c.name, at: c.at, center: y, ends: c.flush, missing: c.missing, beam: c,
 			half: scaled(c.width, slant(line)/2),
 		}, true
 	}
@@ -173,7 +200,7 @@ func (s *surface) ledgerAt(l *layout, ring geometry.Ring, x, from measure.Length
 		if !isHouse(name) {
 			continue
 		}
-		if y, ok := ring.Edge(i).CrossX(x); !ok || y != from {
+		if y, ok := ring.Edge(i).CrossX(x); !ok || y != from || !s.onLedger(x) {
 			continue
 		}
 		b := bearing{name: "ledger", at: s.p.At, ends: true}
@@ -192,6 +219,17 @@ func (s *surface) ledgerAt(l *layout, ring geometry.Ring, x, from measure.Length
 		return b, true
 	}
 	return bearing{}, false
+}
+
+// onLedger reports whether the ledger reaches to x; one that shows no ends runs
+// along the whole house edge.
+func (s *surface) onLedger(x measure.Length) bool {
+	ledger := s.p.Ledger
+	if ledger == nil {
+		return true
+	}
+	left := s.ring.Bounds().Min.X
+	return (ledger.Start == nil || x >= left+ledger.Start.V) && (ledger.End == nil || x <= left+ledger.End.V)
 }
 
 // edgeNames gives the edges' names in the order of the layout's plan.

@@ -42,6 +42,16 @@ type Facts struct {
 	JoistRuns        []JoistRun        `json:"joist_runs" doc:"joists of one cut length"`
 	StatedSpans      []StatedSpan      `json:"stated_spans" doc:"spans written down by hand beside the ones derived"`
 	JoistMarks       []JoistMarks      `json:"joist_marks" doc:"marks read off the ledger or rim, against the layout"`
+	Joined           []Joined          `json:"joined" doc:"how the joists of every platform are held on their supports"`
+	Beams            []Beam            `json:"beams" doc:"beams"`
+	BeamSpans        []BeamSpan        `json:"beam_spans" doc:"bays of beams between posts"`
+	BeamCantilevers  []BeamCantilever  `json:"beam_cantilevers" doc:"ends of beams past their last post"`
+	PlyJoints        []PlyJoint        `json:"ply_joints" doc:"joints in the plies of beams"`
+	Posts            []Post            `json:"posts" doc:"posts under beams"`
+	Footings         []Footing         `json:"footings" doc:"footings, one entry per post"`
+	Ledgers          []Ledger          `json:"ledgers" doc:"ledgers, one entry per platform that hangs on one"`
+	LateralDevices   []LateralDevices  `json:"lateral_devices" doc:"tension ties to the house, one entry per platform that hangs on a ledger"`
+	Specials         []Special         `json:"specials" doc:"things that prescriptive tables do not cover"`
 	Decking          []Decking         `json:"decking" doc:"decking of every platform that has it"`
 	Guards           []Guard           `json:"guards" doc:"guards along edges"`
 	Stairs           []Stair           `json:"stairs" doc:"stairs, each with one or more flights"`
@@ -60,6 +70,7 @@ type Facts struct {
 type Site struct {
 	At             []string  `json:"at" doc:"where it stands in the design; empty if the design has no site"`
 	LiveLoad       *Pressure `json:"live_load,omitempty" doc:"design live load"`
+	DeadLoad       *Pressure `json:"dead_load,omitempty" doc:"design dead load"`
 	GroundSnowLoad *Pressure `json:"ground_snow_load,omitempty" doc:"ground snow load"`
 	SoilBearing    *Pressure `json:"soil_bearing,omitempty" doc:"allowable soil bearing pressure"`
 	FrostDepth     *Length   `json:"frost_depth,omitempty" doc:"depth of frost below grade"`

@@ -30,6 +30,7 @@ type Job struct {
 type Site struct {
 	At             string
 	LiveLoad       *Pressure  `deck:"live_load"`
+	DeadLoad       *Pressure  `deck:"dead_load"`
 	GroundSnowLoad *Pressure  `deck:"ground_snow_load"`
 	SoilBearing    *Pressure  `deck:"soil_bearing"`
 	FrostDepth     *Length    `deck:"frost_depth"`
@@ -45,9 +46,15 @@ type GradeFall struct {
 
 // House is the wall that the deck stands against.
 type House struct {
-	At              string
-	FoundationDepth *Length   `deck:"foundation_depth"`
-	Openings        []Opening `deck:"openings"`
+	At                string
+	HouseRim          *HouseRim `deck:"house_rim"`
+	CladdingRemoved   *Flag     `deck:"cladding_removed_at_ledger"`
+	Veneer            *Words    `deck:"veneer"`
+	CantileveredFloor *Flag     `deck:"cantilevered_floor"`
+	Floor             *Words    `deck:"floor"`
+	Stories           *Count    `deck:"stories"`
+	FoundationDepth   *Length   `deck:"foundation_depth"`
+	Openings          []Opening `deck:"openings"`
 }
 
 // Opening is a door or window of the house.

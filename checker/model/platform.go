@@ -3,19 +3,23 @@ package model
 // Platform is one walking surface at one elevation.
 type Platform struct {
 	At                string
-	Mark              *Words       `deck:"mark"`
-	Support           *Words       `deck:"support"`
-	MeasuredTo        *Words       `deck:"measured_to"`
-	Fascia            *Fascia      `deck:"fascia"`
-	Outline           *Outline     `deck:"outline"`
-	SurfaceAboveGrade *Length      `deck:"surface_above_grade"`
-	GradeAt           []GradePoint `deck:"grade_at"`
-	Edges             Map[Edge]    `deck:"edges"`
-	Ledger            *Ledger      `deck:"ledger"`
-	Joists            *Joists      `deck:"joists"`
-	RimJoist          *Member      `deck:"rim_joist"`
-	Beams             []Beam       `deck:"beams"`
-	Decking           *Decking     `deck:"decking"`
+	Mark              *Words          `deck:"mark"`
+	Support           *Words          `deck:"support"`
+	MeasuredTo        *Words          `deck:"measured_to"`
+	Fascia            *Fascia         `deck:"fascia"`
+	Outline           *Outline        `deck:"outline"`
+	SurfaceAboveGrade *Length         `deck:"surface_above_grade"`
+	GradeAt           []GradePoint    `deck:"grade_at"`
+	Edges             Map[Edge]       `deck:"edges"`
+	Ledger            *Ledger         `deck:"ledger"`
+	Joists            *Joists         `deck:"joists"`
+	RimJoist          *Member         `deck:"rim_joist"`
+	Beams             []Beam          `deck:"beams"`
+	LateralDevices    *LateralDevices `deck:"lateral_devices"`
+	Posts             *Posts          `deck:"posts"`
+	Footings          *Footing        `deck:"footings"`
+	Loads             []Load          `deck:"loads"`
+	Decking           *Decking        `deck:"decking"`
 }
 
 // Fascia is the board that covers the rim.
@@ -86,12 +90,6 @@ func (m *Member) Dimensions() *Size {
 	return m.Actual
 }
 
-// Ledger is the member fixed to the house that carries joist ends.
-type Ledger struct {
-	Member
-	AttachedTo *Words `deck:"attached_to"`
-}
-
 // Joists is the joist layout of a platform.
 type Joists struct {
 	Member
@@ -107,6 +105,11 @@ type Joists struct {
 	StatedBackSpan   *Length           `deck:"stated_back_span"`
 	StatedCantilever *Length           `deck:"stated_cantilever"`
 	LateralRestraint *LateralRestraint `deck:"lateral_restraint"`
+	Hangers          *Hangers          `deck:"hangers"`
+	BeamTies         *Flag             `deck:"beam_ties"`
+	BearingAtBeams   *Length           `deck:"bearing_at_beams"`
+	BearingAtLedger  *Length           `deck:"bearing_at_ledger"`
+	BearingOn        *Words            `deck:"bearing_on"`
 	Openings         []FrameOpening    `deck:"openings"`
 }
 
@@ -124,16 +127,6 @@ type FrameOpening struct {
 	Corners  []*Point `deck:"corners"`
 	Headers  *Member  `deck:"headers"`
 	Trimmers *Member  `deck:"trimmers"`
-}
-
-// Beam carries joists. It lies along the house at from_house, or on a line.
-type Beam struct {
-	Member
-	Mark      *Words    `deck:"mark"`
-	Kind      *Words    `deck:"kind"`
-	FromHouse *Length   `deck:"from_house"`
-	Line      []*Point  `deck:"line"`
-	PostsAt   []*Length `deck:"posts_at"`
 }
 
 // Decking is the boards of a platform.

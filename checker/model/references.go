@@ -149,6 +149,12 @@ func lumberOf(p *Platform) []*Words {
 	for i := range p.Beams {
 		members = append(members, &p.Beams[i].Member)
 	}
+	if p.Posts != nil {
+		members = append(members, &p.Posts.Member)
+		for i := range p.Posts.Each {
+			members = append(members, &p.Posts.Each[i].Member)
+		}
+	}
 	var names []*Words
 	for _, m := range members {
 		if m != nil && m.Lumber != nil {

@@ -67,13 +67,16 @@ _spacing(figures, name, member) := {row |
 
 _load(figures, name, member) := {row |
 	live_load := member.live_load
-	not column(figures[name].breaks.load, live(figures.live_steps, live_load.value))
+	not _covered(figures, name, live_load.value)
 	row := _row(live_load.at, name, "beyond_load", {"load": live_load.value})
 } | {row |
 	snow := member.ground_snow_load
 	not column(figures[name].breaks.load, snow.value)
 	row := _row(snow.at, name, "beyond_load", {"load": snow.value})
 }
+
+# A live load is covered where it is read in a column that the table has.
+_covered(figures, name, load) if column(figures[name].breaks.load, live(figures.live_steps, load)) >= 0
 
 # missing are the fields of the design that the table waits for.
 missing(member) := {need |

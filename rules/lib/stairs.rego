@@ -14,9 +14,9 @@ rise_field(flight) := field(flight, "risers") if not flight.risers
 rise_field(flight) := "stairs[].total_rise" if flight.risers
 
 # step_field is the field without which the shape of a step is not known.
-step_field(flight) := field(flight, "tread_depth") if not flight.tread_min
+step_field(flight) := field(flight, "tread_depth") if not flight.tread_depth
 
-step_field(flight) := rise_field(flight) if flight.tread_min
+step_field(flight) := rise_field(flight) if flight.tread_depth
 
 # landing_fields are the fields that describe a landing, by where it lies.
 landing_fields := {

@@ -8,7 +8,7 @@ _of_list := {"at": ["/stairs/0/flights/1"]}
 
 _risers := {"risers": {"value": 4, "at": ["/stairs/0/risers"]}}
 
-_treads := {"tread_min": {"value": 254000000, "at": ["/stairs/0/tread_depth"]}}
+_treads := {"tread_depth": {"value": 254000000, "at": ["/stairs/0/tread_depth"]}}
 
 test_field_with_the_stair if stairs.field(_of_stair, "nosing") == "stairs[].nosing"
 

@@ -144,21 +144,23 @@ func (p *printer) margins(d *result.Design) {
 // readings prints what is within its limits or has none that apply.
 func (p *printer) readings(d *result.Design) {
 	for _, outcome := range []result.Outcome{result.Within, result.DoesNotApply} {
-		begun := false
+		var lines []string
 		for i := range d.Readings {
 			r := &d.Readings[i]
-			if r.Outcome != outcome {
-				continue
+			switch {
+			case r.Outcome != outcome:
+			case outcome == result.Within:
+				lines = append(lines, p.reading(r, p.values(r)))
+			default:
+				lines = append(lines, p.reading(r, r.Reason))
 			}
-			if !begun {
-				begun = true
-				p.heading(string(outcome))
-			}
-			if outcome == result.Within {
-				p.paragraph(2, "", p.reading(r, p.values(r)))
-			} else {
-				p.paragraph(2, "", p.reading(r, r.Reason))
-			}
+		}
+		if len(lines) == 0 {
+			continue
+		}
+		p.heading(fmt.Sprintf("%s (%d)", outcome, len(lines)))
+		for _, line := range lines {
+			p.paragraph(2, "", line)
 		}
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -128,6 +129,29 @@ func sameMembers(a, b []string) bool {
 		}
 	}
 	return len(a) > 0
+}
+
+// TestFirstLineOfOddNames tries names and messages that look like other parts of
+// the line.
+func TestFirstLineOfOddNames(t *testing.T) {
+	pattern := regexp.MustCompile(text.FirstLine)
+	for _, test := range []struct{ file, message, clause string }{
+		{"-", "a", ""},
+		{`C:\jobs\a b.deck.yaml`, "a: b: c", "Table R507.5(1)"},
+		{"a [b c].yaml", `has no "x [y z]"`, ""},
+		{"ä:b.yaml", "ends [one two]", "1 [sic"},
+	} {
+		for _, colour := range []bool{false, true} {
+			r := result.Result{Check: "x/y", Set: "set", Clause: test.clause, Outcome: result.Outside, Consequence: result.Durability, Message: test.message}
+			out := write(t, text.Options{Compact: true, Colour: colour}, result.Report{Designs: []result.Design{{File: test.file, Findings: []result.Result{r}}}})
+			line, _, _ := strings.Cut(out, "\n")
+			m := pattern.FindStringSubmatch(line)
+			want := []string{test.file, "1", "1", "durability", test.message, "set", "x/y", test.clause}
+			if m == nil || !slices.Equal(m[1:], want) {
+				t.Errorf("%q: %q, want %q", line, m, want)
+			}
+		}
+	}
 }
 
 func TestOutcomeStandsInEveryFirstLine(t *testing.T) {
@@ -262,8 +286,12 @@ func BenchmarkWriteMany(b *testing.B) {
 	report := reporttest.Canned(b)
 	d := &report.Designs[0]
 	findings, readings := d.Findings, d.Readings
-	for range 19 {
-		d.Findings = append(d.Findings, findings...)
+	for i := range 19 {
+		for _, r := range findings {
+			r.Needs += fmt.Sprint(i) // or all would be one group
+			r.Check += fmt.Sprint(i)
+			d.Findings = append(d.Findings, r)
+		}
 		d.Readings = append(d.Readings, readings...)
 	}
 	for range b.N {

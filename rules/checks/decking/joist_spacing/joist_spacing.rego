@@ -45,14 +45,21 @@ _reach[i] := "any" if {
 	not figures.multiple_from
 }
 
-_reach[i] := "multiple" if {
+_joists[i] := boards.joists_per_board.value if some i, boards in input.decking
+
+_joists[i] := boards.joist_count.value if {
 	some i, boards in input.decking
-	boards.joist_count.value >= figures.multiple_from
+	not boards.joists_per_board
+}
+
+_reach[i] := "multiple" if {
+	some i, joists in _joists
+	joists >= figures.multiple_from
 }
 
 _reach[i] := "single" if {
-	some i, boards in input.decking
-	boards.joist_count.value < figures.multiple_from
+	some i, joists in _joists
+	joists < figures.multiple_from
 }
 
 _wood[i] := boards if {

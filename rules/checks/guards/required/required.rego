@@ -38,6 +38,7 @@ _bare[i] := edge if {
 _undrawn contains platform.at if {
 	some platform in input.platforms
 	not platform.outline
+	not platform.area
 }
 
 _worst[i] := edge.drop if {

@@ -14,7 +14,9 @@
 #   values: {risers: count, from: count}
 #   messages:
 #     outside: "the handrail does not run the whole flight without a break"
-#     ends: "the ends of the handrail neither return nor end at a newel"
+#     within: "the handrail runs the whole flight without a break"
+#     free: "the ends of the handrail neither return nor end at a newel"
+#     ended: "the ends of the handrail return or end at a newel"
 #   exempt:
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"
 #     none: "no handrail is shown; see handrail/required"
@@ -28,6 +30,8 @@ import data.figures.handrail.required
 import data.lib.handrail as lib
 
 applies if count(input.handrails) > 0
+
+_ends := {true: "ended", false: "free"}
 
 readings contains {
 	"at": rail.continuous.at, "have": rail.continuous.value,
@@ -50,7 +54,7 @@ readings contains {
 	"at": rail.returns.at, "have": rail.returns.value,
 	"figure": "ended", "limit": figures.ended,
 	"outside": rail.returns.value == false,
-	"say": "ends",
+	"say": _ends[rail.returns.value],
 } if {
 	figures.ended
 	some rail in input.handrails

@@ -1,6 +1,6 @@
 # METADATA
 # title: Finger recess of a handrail
-# description: The groove in a profile that is too large to be grasped without one, by where it starts and how deep it is, and the width of the profile above it.
+# description: The groove in a profile that is too large to be grasped without one, by where it starts, how deep it is and where it is so deep, and the width of the profile above it.
 # custom:
 #   id: handrail/finger-recess
 #   aliases: []
@@ -11,14 +11,15 @@
 #   figures:
 #     start_max: {type: length, relation: at most, about: greatest distance from the top of the profile down to the recess}
 #     depth_min: {type: length, relation: at least, about: least depth of the recess}
+#     reach_max: {type: length, relation: at most, about: greatest distance from the widest part down to where the recess has its depth}
 #     width_min: {type: length, relation: at least, about: least width of the profile above the recess}
 #     width_max: {type: length, relation: at most, about: greatest width of the profile above the recess}
 #   values: {perimeter: length, perimeter_max: length, risers: count, from: count}
 #   messages:
-#     outside: "the finger recess measures {have}, the limit is {limit}"
-#     width_above_recess: "the handrail is {have} wide above the finger recess, the limit is {limit}"
-#     recess_start: "the finger recess starts {have} below the top of the handrail, the limit is {limit}"
-#     recess_depth: "the finger recess is {have} deep, the limit is {limit}"
+#     outside: "the finger recess starts {have} below the top of the handrail, the limit is {limit}"
+#     depth: "the finger recess is {have} deep, the limit is {limit}"
+#     reach: "the finger recess has its depth {have} below the widest part of the handrail, the limit is {limit}"
+#     width: "the handrail is {have} wide above the finger recess, the limit is {limit}"
 #   exempt:
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"
 #     none: "no handrail is shown; see handrail/required"
@@ -41,45 +42,59 @@ _recessed contains rail if {
 	lib.recessed(rail)
 }
 
+_small(rail) if lib.class(rail, grip.perimeter_max) == "small"
+
 _rails contains rail if {
 	some rail in _recessed
-	not lib.class(rail, grip.perimeter_max) == "small"
+	not _small(rail)
 }
 
-_least := {"recess_depth": "depth_min", "width_above_recess": "width_min"}
+_least contains ["depth", rail.recess_depth, "depth_min"] if some rail in _rails
 
-_most := {"recess_start": "start_max", "width_above_recess": "width_max"}
-
-_fields := {
-	"recess_depth": "finger_recess.depth",
-	"recess_start": "finger_recess.start_below_top",
-	"width_above_recess": "width_above_recess",
-}
+_least contains ["width", rail.width_above_recess, "width_min"] if some rail in _rails
 
 readings contains {
-	"at": rail[fact].at, "have": rail[fact].value,
+	"at": fact.at, "have": fact.value,
 	"figure": figure, "limit": figures[figure],
-	"outside": rail[fact].value < figures[figure],
-	"say": fact,
+	"outside": fact.value < figures[figure],
+	"say": say,
 } if {
-	some rail in _rails
-	some fact, figure in _least
+	some [say, fact, figure] in _least
 }
+
+_most contains ["outside", rail.recess_start, "start_max"] if some rail in _rails
+
+_most contains ["reach", rail.recess_reach, "reach_max"] if some rail in _rails
+
+_most contains ["width", rail.width_above_recess, "width_max"] if some rail in _rails
 
 readings contains {
-	"at": rail[fact].at, "have": rail[fact].value,
+	"at": fact.at, "have": fact.value,
 	"figure": figure, "limit": figures[figure],
-	"outside": rail[fact].value > figures[figure],
-	"say": fact,
+	"outside": fact.value > figures[figure],
+	"say": say,
 } if {
-	some rail in _rails
-	some fact, figure in _most
+	some [say, fact, figure] in _most
 }
 
-unknown contains {"at": rail.at, "needs": concat(".", ["stairs[].handrail.profile", field])} if {
+unknown contains {"at": rail.at, "needs": "stairs[].handrail.profile.finger_recess.start_below_top"} if {
 	some rail in _rails
-	some fact, field in _fields
-	not rail[fact]
+	not rail.recess_start
+}
+
+unknown contains {"at": rail.at, "needs": "stairs[].handrail.profile.finger_recess.depth"} if {
+	some rail in _rails
+	not rail.recess_depth
+}
+
+unknown contains {"at": rail.at, "needs": "stairs[].handrail.profile.finger_recess.depth_reached_below_widest"} if {
+	some rail in _rails
+	not rail.recess_reach
+}
+
+unknown contains {"at": rail.at, "needs": "stairs[].handrail.profile.width_above_recess"} if {
+	some rail in _rails
+	not rail.width_above_recess
 }
 
 exempt contains row if {
@@ -98,5 +113,5 @@ exempt contains {
 	"perimeter": rail.perimeter.value, "perimeter_max": grip.perimeter_max,
 } if {
 	some rail in _recessed
-	lib.class(rail, grip.perimeter_max) == "small"
+	_small(rail)
 }

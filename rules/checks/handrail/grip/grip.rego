@@ -20,7 +20,7 @@
 #     outside: "the profile of the handrail is a {have}, which a hand cannot close round"
 #     diameter: "the round handrail has a diameter of {have}, the limit is {limit}"
 #     perimeter: "the shaped handrail has a perimeter of {have}, the limit is {limit}"
-#     section_width: "the shaped handrail is {have} wide, the limit is {limit}"
+#     width: "the shaped handrail is {have} wide, the limit is {limit}"
 #   exempt:
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"
 #     none: "no handrail is shown; see handrail/required"
@@ -46,16 +46,6 @@ _of[class] contains rail if {
 	class := lib.class(rail, figures.perimeter_max)
 }
 
-# For each class the facts that have a least and a greatest figure.
-_least := {"round": {"diameter": "diameter_min"}, "small": {"perimeter": "perimeter_min"}}
-
-_most := {
-	"round": {"diameter": "diameter_max"},
-	"small": {"perimeter": "perimeter_max", "section_width": "width_max"},
-}
-
-_fields := {"diameter": "diameter", "section_width": "width"}
-
 readings contains {
 	"at": rail.profile.at, "have": rail.profile.value,
 	"figure": "kinds", "limit": figures.kinds,
@@ -65,26 +55,32 @@ readings contains {
 	not rail.profile.value in figures.kinds
 }
 
-readings contains {
-	"at": rail[fact].at, "have": rail[fact].value,
-	"figure": figure, "limit": figures[figure],
-	"outside": rail[fact].value < figures[figure],
-	"say": fact,
-} if {
-	some class, rails in _of
-	some rail in rails
-	some fact, figure in _least[class]
-}
+_least contains ["diameter", rail.diameter, "diameter_min"] if some rail in _of.round
+
+_least contains ["perimeter", rail.perimeter, "perimeter_min"] if some rail in _of.small
 
 readings contains {
-	"at": rail[fact].at, "have": rail[fact].value,
+	"at": fact.at, "have": fact.value,
 	"figure": figure, "limit": figures[figure],
-	"outside": rail[fact].value > figures[figure],
-	"say": fact,
+	"outside": fact.value < figures[figure],
+	"say": say,
 } if {
-	some class, rails in _of
-	some rail in rails
-	some fact, figure in _most[class]
+	some [say, fact, figure] in _least
+}
+
+_most contains ["diameter", rail.diameter, "diameter_max"] if some rail in _of.round
+
+_most contains ["perimeter", rail.perimeter, "perimeter_max"] if some rail in _of.small
+
+_most contains ["width", rail.section_width, "width_max"] if some rail in _of.small
+
+readings contains {
+	"at": fact.at, "have": fact.value,
+	"figure": figure, "limit": figures[figure],
+	"outside": fact.value > figures[figure],
+	"say": say,
+} if {
+	some [say, fact, figure] in _most
 }
 
 unknown contains {"at": rail.at, "needs": concat(".", ["stairs[].handrail.profile", field])} if {
@@ -92,12 +88,14 @@ unknown contains {"at": rail.at, "needs": concat(".", ["stairs[].handrail.profil
 	field := lib.class_field(rail)
 }
 
-unknown contains {"at": rail.at, "needs": concat(".", ["stairs[].handrail.profile", field])} if {
-	some class, rails in _of
-	some rail in rails
-	some fact, field in _fields
-	_most[class][fact]
-	not rail[fact]
+unknown contains {"at": rail.at, "needs": "stairs[].handrail.profile.diameter"} if {
+	some rail in _of.round
+	not rail.diameter
+}
+
+unknown contains {"at": rail.at, "needs": "stairs[].handrail.profile.width"} if {
+	some rail in _of.small
+	not rail.section_width
 }
 
 unknown contains {"at": rail.at, "needs": "stairs[].handrail.profile.finger_recess"} if {

@@ -12,8 +12,8 @@
 #     sides: {type: count, relation: at least, about: sides of the stair that need a handrail}
 #   values: {risers: count, from: count}
 #   messages:
-#     outside: "sides with a handrail: {have}, the limit is {limit}"
-#     none: "a flight of {risers} risers has no handrail, one is asked for from {from}"
+#     outside: "a flight of {risers} risers has no handrail, one is asked for from {from}"
+#     sides: "sides of the stair that have a handrail: {have}, the limit is {limit}"
 #   exempt:
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"
 #   mend:
@@ -35,9 +35,7 @@ _sides(rail) := 1 if {
 	figures.sides == 1
 }
 
-_say[true] := "outside"
-
-_say[false] := "none"
+_say := {true: "sides", false: "outside"}
 
 readings contains {
 	"at": rail.at, "have": sides,
@@ -67,5 +65,5 @@ unknown contains {"at": rail.at, "needs": "stairs[].risers"} if {
 unknown contains {"at": rail.at, "needs": "stairs[].handrail.sides"} if {
 	some rail in input.handrails
 	rail.risers.value >= figures.from
-	not _sides(rail) >= 0
+	not _sides(rail)
 }

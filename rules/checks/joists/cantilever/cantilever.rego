@@ -75,6 +75,7 @@ _table[i] := {
 	"outside": joist.cantilever.value > _limit[i], "say": "table", "back_span": joist.back_span.value,
 } if {
 	some i, joist in input.joist_cantilevers
+	is_number(_limit[i])
 	_limit[i] * figures.max_ratio.run < joist.back_span.value * figures.max_ratio.rise
 }
 
@@ -127,8 +128,9 @@ unknown contains {"at": joist.joists, "needs": need} if {
 	need != "platforms[].joists.spacing"
 }
 
-unknown contains {"at": joist.joists, "needs": "platforms[].beams"} if {
+unknown contains {"at": joist.joists, "needs": need} if {
 	some i, joist in input.joist_cantilevers
 	not _row[i]
 	not _beyond[i]
+	some need in joist.missing
 }

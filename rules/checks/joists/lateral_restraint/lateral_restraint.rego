@@ -34,18 +34,28 @@ _partial[i] := joists if {
 	joists.restraint_at_beams.value == "partial-depth blocking"
 }
 
+_free contains i if {
+	some i, joists in input.joists
+	not joists.restraint_at_ends.value in figures.ends
+}
+
+_rolling contains i if {
+	some i, joists in _carried
+	not joists.restraint_at_beams.value in figures.at_beams
+}
+
 readings contains {
 	"at": joists.restraint_at_ends.at, "have": joists.restraint_at_ends.value,
 	"figure": "ends", "limit": figures.ends,
-	"outside": count({joists.restraint_at_ends.value} & {way | some way in figures.ends}) == 0,
+	"outside": i in _free,
 } if {
-	some joists in input.joists
+	some i, joists in input.joists
 }
 
 readings contains {
 	"at": joists.restraint_at_beams.at, "have": joists.restraint_at_beams.value,
 	"figure": "at_beams", "limit": figures.at_beams,
-	"outside": count({joists.restraint_at_beams.value} & {way | some way in figures.at_beams}) == 0,
+	"outside": i in _rolling,
 	"say": "beams",
 } if {
 	some i, joists in _carried

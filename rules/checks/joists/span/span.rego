@@ -101,8 +101,9 @@ unknown contains {"at": span.joists, "needs": need} if {
 	some need in spans.missing(span)
 }
 
-unknown contains {"at": span.joists, "needs": "platforms[].beams"} if {
+unknown contains {"at": span.joists, "needs": need} if {
 	some i, span in input.joist_spans
 	not _beyond[i]
 	not _measured[i]
+	some need in span.missing
 }

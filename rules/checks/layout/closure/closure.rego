@@ -27,6 +27,11 @@ _walks[i] := platform if {
 	platform.outline == "walk"
 }
 
+_walks[i] := platform if {
+	some i, platform in input.platforms
+	platform.closure
+}
+
 _band[i] := ["short", figures.short] if {
 	some i, walk in _walks
 	walk.walk_length.value < figures.short_under

@@ -34,3 +34,8 @@ unknown contains {"at": level.at, "needs": "measured[].points"} if {
 	some level in input.levels
 	not level.difference
 }
+
+unknown contains {"at": level.at, "needs": "measured[].points"} if {
+	some level in input.levels
+	not level.distance
+}

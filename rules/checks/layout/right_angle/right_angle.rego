@@ -27,7 +27,7 @@ applies if count(input.triangles) > 0
 
 _sound[i] := triangle if {
 	some i, triangle in input.triangles
-	triangle.possible
+	triangle.square
 	triangle.deviation
 }
 
@@ -69,19 +69,23 @@ readings contains {
 	some i, triangle in _sound
 }
 
-readings contains {"at": triangle.at, "figure": "outer", "outside": true, "say": "impossible"} if {
-	some triangle in input.triangles
-	triangle.possible == false
+_impossible[i] := triangle if {
+	some i, triangle in input.triangles
+	triangle.diagonal
+	not triangle.possible
+}
+
+readings contains {"at": triangle.diagonal.at, "figure": "outer", "outside": true, "say": "impossible"} if {
+	some triangle in _impossible
 }
 
 unknown contains {"at": triangle.at, "needs": "measured[].diagonal"} if {
 	some triangle in input.triangles
-	triangle.possible
 	not triangle.diagonal
 }
 
 unknown contains {"at": triangle.at, "needs": "measured[].legs"} if {
-	some triangle in input.triangles
-	triangle.possible
+	some i, triangle in input.triangles
 	not triangle.square
+	not _impossible[i]
 }

@@ -11,6 +11,7 @@
 #     needed: {type: flag, relation: exactly, about: whether a light is asked for}
 #   messages:
 #     outside: "the stair has no light at its top"
+#     within: "the stair has a light at its top"
 #   exempt:
 #     not_asked: "this set asks for no light on the stair"
 #   mend:

@@ -26,6 +26,8 @@ import data.lib.stairs as lib
 
 applies if count(input.flights) > 0
 
+_deep(flight) if flight.tread_min.value >= figures.not_from
+
 _weighed(flight) if {
 	flight.risers_closed.value == true
 	flight.tread_min.value < figures.not_from
@@ -60,13 +62,13 @@ exempt contains {
 } if {
 	some flight in input.flights
 	not flight.risers_closed.value == false
-	flight.tread_min.value >= figures.not_from
+	_deep(flight)
 }
 
 unknown contains {"at": flight.at, "needs": "stairs[].riser_opening"} if {
 	some flight in input.flights
 	not flight.risers_closed
-	not flight.tread_min.value >= figures.not_from
+	not _deep(flight)
 }
 
 unknown contains {"at": flight.at, "needs": lib.field(flight, "tread_depth")} if {

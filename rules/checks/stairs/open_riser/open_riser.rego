@@ -57,7 +57,7 @@ exempt contains {
 
 unknown contains {"at": flight.at, "needs": "stairs[].riser_opening"} if {
 	some flight in input.flights
-	not flight.risers_closed.value == true
+	not flight.risers_closed.value
 	not flight.riser_opening
 }
 

@@ -9,11 +9,11 @@
 #   applies_when: a stair is described
 #   figures:
 #     wood: {type: length, relation: at most, about: greatest spacing under wood treads}
-#     listed: {type: length, relation: at most, optional: true, about: greatest spacing under other treads where it is less than their listing}
-#   values: {material: words}
+#     cap: {type: length, relation: at most, about: "greatest spacing under other treads, whatever their listing allows"}
+#   values: {material: words, listed: length}
 #   messages:
 #     outside: "stringers are {have} apart, the limit for wood treads is {limit}"
-#     listed: "stringers are {have} apart, for the {material} treads the limit is {limit}"
+#     listed: "stringers are {have} apart, the {material} treads are listed for {listed} and the limit is {limit}"
 #   exempt: {}
 #   mend:
 #     - "more stringers"
@@ -34,18 +34,14 @@ readings contains {
 
 readings contains {
 	"at": array.concat(stair.stringer_spacing.at, stair.tread_listed.at), "have": stair.stringer_spacing.value,
-	"figure": "listed", "limit": limit,
+	"figure": "cap", "limit": limit,
 	"outside": stair.stringer_spacing.value > limit,
-	"say": "listed", "material": stair.tread_material.value,
+	"say": "listed", "material": stair.tread_material.value, "listed": stair.tread_listed.value,
 } if {
 	some stair in input.stairs
 	stair.tread_material.value != "wood"
-	limit := _limit(stair.tread_listed.value)
+	limit := min([stair.tread_listed.value, figures.cap])
 }
-
-_limit(listed) := min([listed, figures.listed])
-
-_limit(listed) := listed if not figures.listed
 
 unknown contains {"at": stair.at, "needs": "stairs[].tread.material"} if {
 	some stair in input.stairs

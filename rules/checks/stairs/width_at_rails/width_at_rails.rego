@@ -14,7 +14,7 @@
 #   messages:
 #     outside: "the stair is {have} wide at the handrails, with {sides} of them the limit is {limit}"
 #   exempt:
-#     no_rail: "no handrail stands out into the stair"
+#     no_rail: "no handrail is shown"
 #   mend:
 #     - "brackets or a profile that stand out less, or a wider stair"
 package checks.stairs.width_at_rails
@@ -35,17 +35,24 @@ readings contains {
 	figure := _figure[stair.rail_sides.value]
 }
 
-exempt contains {"at": stair.rail_sides.at, "because": "no_rail"} if {
-	some stair in input.stairs
-	stair.rail_sides.value == 0
+# Handrails stand in the order of their stairs, one entry for each.
+_bare contains i if {
+	some i, rail in input.handrails
+	not rail.present
+}
+
+exempt contains {"at": stair.at, "because": "no_rail"} if {
+	some i, stair in input.stairs
+	i in _bare
 }
 
 unknown contains {"at": stair.at, "needs": "stairs[].handrail.sides"} if {
-	some stair in input.stairs
+	some i, stair in input.stairs
+	not i in _bare
 	not stair.rail_sides
 }
 
-unknown contains {"at": stair.at, "needs": "stairs[].handrail.projection"} if {
+unknown contains {"at": stair.at, "needs": "stairs[].clear_width_at_handrail"} if {
 	some stair in input.stairs
 	stair.rail_sides.value > 0
 	not stair.width_at_rails

@@ -1,0 +1,117 @@
+package checker
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io/fs"
+	"runtime"
+	"sync"
+
+	"plumbrule/checker/catalog"
+	"plumbrule/checker/engine"
+	"plumbrule/checker/result"
+	"plumbrule/checker/ruleset"
+	"plumbrule/rules"
+)
+
+// DefaultSets are the rule sets that run when none is named.
+func DefaultSets() []string { return []string{"irc-2021", "common-practice"} }
+
+// Options say what a checker runs. The zero value runs the default sets.
+type Options struct {
+	// Sets names rule sets, by id or by the path of a set's file.
+	Sets []string
+}
+
+// Checker holds compiled checks with the figures of its sets. It does not
+// change and is safe for concurrent use.
+type Checker struct {
+	catalog *catalog.Catalog
+	library *ruleset.Library
+	sets    []*ruleset.Set
+	engine  *engine.Engine
+}
+
+// New loads the checks and the rule sets. The error says what is wrong with
+// them, each mistake with file, line and column.
+func New(options Options) (*Checker, error) {
+	checks, err := catalog.Load(rules.Checks())
+	if err != nil {
+		return nil, err
+	}
+	c := &Checker{catalog: checks, library: ruleset.NewLibrary(rules.Sets(), checks)}
+	names := options.Sets
+	if len(names) == 0 {
+		names = DefaultSets()
+	}
+	var errs []error
+	for _, name := range names {
+		set, err := c.library.ByName(name)
+		if err != nil {
+			errs = append(errs, err)
+			continue
+		}
+		c.sets = append(c.sets, set)
+	}
+	if err := errors.Join(errs...); err != nil {
+		return nil, err
+	}
+	if c.engine, err = engine.New(engine.Options{Checks: checks, Sets: c.sets}); err != nil {
+		return nil, err
+	}
+	return c, nil
+}
+
+// Catalog describes the checks.
+func (c *Checker) Catalog() *catalog.Catalog { return c.catalog }
+
+// Sets gives the active rule sets, in the order in which they were named.
+func (c *Checker) Sets() []*ruleset.Set { return c.sets }
+
+// Library finds rule sets.
+func (c *Checker) Library() *ruleset.Library { return c.library }
+
+// Input is one design.
+type Input struct {
+	// Name is what reports call it; its ending tells YAML from JSON.
+	Name string
+	Data []byte
+	// Err says why there is no data; the design is then reported as not readable.
+	Err error
+}
+
+// Check checks designs, several at once, and reports on them in their order.
+// What a design lacks or gets wrong is in the report.
+func (c *Checker) Check(ctx context.Context, inputs ...Input) result.Report {
+	report := result.Report{Designs: make([]result.Design, len(inputs))}
+	for _, set := range c.sets {
+		report.Sets = append(report.Sets, set.Summary())
+	}
+	next := make(chan int)
+	var workers sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), len(inputs)) {
+		workers.Go(func() {
+			for i := range next {
+				report.Designs[i] = c.design(ctx, inputs[i])
+			}
+		})
+	}
+	for i := range inputs {
+		next <- i
+	}
+	close(next)
+	workers.Wait()
+	return report
+}
+
+// reason puts why a file cannot be opened into words.
+func reason(err error) string {
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return "there is no such file"
+	case errors.Is(err, fs.ErrPermission):
+		return "permission to read it is denied"
+	}
+	return fmt.Sprint(err)
+}

@@ -1,0 +1,104 @@
+package checker
+
+import (
+	"cmp"
+	"context"
+	"errors"
+	"slices"
+
+	"plumbrule/checker/facts"
+	"plumbrule/checker/model"
+	"plumbrule/checker/result"
+	"plumbrule/checker/source"
+	"plumbrule/schema"
+)
+
+// design checks one design.
+func (c *Checker) design(ctx context.Context, in Input) result.Design {
+	d := result.Design{File: in.Name, Disposition: result.NotReviewed}
+	deck, f := read(in, &d)
+	if len(d.Problems) > 0 {
+		return d
+	}
+	d.System = deck.System
+	if job := deck.Job; job != nil {
+		if job.Title != nil {
+			d.Title = job.Title.V
+		}
+		if job.Revision != nil {
+			d.Revision = job.Revision.V
+		}
+	}
+	for _, r := range c.engine.Evaluate(ctx, f, d.Document, deck.System) {
+		if r.Outcome == result.Within || r.Outcome == result.DoesNotApply {
+			d.Readings = append(d.Readings, r)
+		} else {
+			d.Findings = append(d.Findings, r)
+		}
+	}
+	d.Counts = result.Tally(d.Findings, d.Readings)
+	d.Disposition = result.Dispose(d.Findings)
+	return d
+}
+
+// read takes a design from bytes to facts. It stops behind the stage that
+// finds problems: what comes after would only repeat them.
+func read(in Input, d *result.Design) (*model.Deck, *facts.Facts) {
+	if in.Err != nil {
+		d.Problems = []result.Problem{{Message: reason(in.Err)}}
+		return nil, nil
+	}
+	doc, err := source.Read(in.Name, in.Data)
+	if err != nil {
+		d.Problems = []result.Problem{unreadable(err)}
+		d.Document = &source.Document{Name: in.Name, Bytes: in.Data}
+		return nil, nil
+	}
+	d.Document = doc
+	for _, p := range schema.Validate("design", doc) {
+		d.Problems = append(d.Problems, result.Problem{Span: p.Span, Pointer: p.Pointer, Message: p.Message, Hint: p.Hint})
+	}
+	if len(d.Problems) > 0 {
+		return nil, nil
+	}
+	deck, problems := model.Read(doc)
+	for _, p := range problems {
+		d.Problems = append(d.Problems, result.Problem{Span: p.Node.Span, Pointer: p.Node.Pointer, Message: p.Message, Hint: p.Hint})
+	}
+	if len(d.Problems) == 0 {
+		f, faults := facts.Derive(deck)
+		for _, p := range faults {
+			d.Problems = append(d.Problems, result.Problem{Span: place(doc, p.At), Pointer: p.At, Message: p.Message, Hint: p.Hint})
+		}
+		if len(faults) == 0 {
+			return deck, f
+		}
+	}
+	slices.SortStableFunc(d.Problems, func(a, b result.Problem) int { return cmp.Compare(a.Span.Start.Offset, b.Span.Start.Offset) })
+	return nil, nil
+}
+
+// unreadable is the problem of a text that is no YAML or JSON.
+func unreadable(err error) result.Problem {
+	var fault *source.Error
+	if errors.As(err, &fault) {
+		return result.Problem{Span: fault.Span, Message: fault.Message, Hint: fault.Hint}
+	}
+	return result.Problem{Message: err.Error()}
+}
+
+// place is where a pointer stands; the start of the file where it does not.
+func place(doc *source.Document, pointer string) source.Span {
+	if n := doc.Find(pointer); n != nil {
+		return n.Span
+	}
+	return doc.Root.Span
+}
+
+// Facts reads a design and derives its facts without checking it. The facts
+// are nil where there are problems.
+func Facts(in Input) (*facts.Facts, []result.Problem) {
+	var d result.Design
+	_, f := read(in, &d)
+	return f, d.Problems
+}

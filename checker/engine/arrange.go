@@ -1,0 +1,58 @@
+package engine
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"plumbrule/checker/result"
+)
+
+// arrange puts findings before readings: findings by consequence, gravest
+// first, then as they stand in the design; readings by check, then set. What
+// remains equal is ordered by its texts, so that the order of checks and of
+// rows never shows.
+func arrange(results []result.Result) []result.Result {
+	slices.SortFunc(results, func(a, b result.Result) int {
+		if c := cmp.Compare(group(a), group(b)); c != 0 {
+			return c
+		}
+		order := []int{
+			cmp.Compare(a.Consequence.Rank(), b.Consequence.Rank()), position(a, b),
+			strings.Compare(a.Check, b.Check), strings.Compare(a.Set, b.Set),
+		}
+		if group(a) > 0 {
+			order = []int{strings.Compare(a.Check, b.Check), strings.Compare(a.Set, b.Set), position(a, b)}
+		}
+		order = append(order, slices.Compare(a.At, b.At), strings.Compare(a.Needs, b.Needs), strings.Compare(a.Message, b.Message),
+			strings.Compare(a.Reason, b.Reason), strings.Compare(a.Clause, b.Clause), value(a.Have, b.Have), value(a.Limit, b.Limit),
+			slices.Compare(a.Notes, b.Notes))
+		return cmp.Or(order...)
+	})
+	return results
+}
+
+// group is 0 for findings and 1 for readings.
+func group(r result.Result) int {
+	if r.Outcome == result.Within || r.Outcome == result.DoesNotApply {
+		return 1
+	}
+	return 0
+}
+
+func position(a, b result.Result) int {
+	return cmp.Or(cmp.Compare(a.Span.Start.Offset, b.Span.Start.Offset), cmp.Compare(a.Span.End.Offset, b.Span.End.Offset))
+}
+
+func value(a, b *result.Value) int {
+	if a == nil || b == nil {
+		switch {
+		case a != nil:
+			return 1
+		case b != nil:
+			return -1
+		}
+		return 0
+	}
+	return strings.Compare(a.Text, b.Text)
+}

@@ -1,0 +1,126 @@
+package engine
+
+import (
+	"strconv"
+	"strings"
+)
+
+// missing words what is not shown: "guard G1: height is not shown". The field
+// is a path in the language of designs, guards[].height, and at leads to the
+// object that lacks it.
+func (d design) missing(at, field string) string {
+	steps, err := d.walk(at)
+	if err != nil {
+		return words(field) + " " + verb(field) + " not shown"
+	}
+	want := fieldTokens(field)
+	element := namedStep(steps)
+	subject := ""
+	if element >= 0 {
+		subject = subjectOf(steps, element) + ": "
+	}
+	if aligned(steps, want, element) {
+		want = want[element+1:]
+		steps = steps[element+1:]
+	} else {
+		steps = nil
+	}
+	fill(want, steps)
+	rest := strings.Join(want, ".")
+	return subject + words(rest) + " " + verb(rest) + " not shown"
+}
+
+// fill puts what the steps say in the place of wildcards, and leaves those
+// empty that lie further on.
+func fill(want []string, steps []step) {
+	here := true
+	for i := range want {
+		here = here && i < len(steps) && (isWildcard(want[i]) || want[i] == steps[i].token)
+		if !isWildcard(want[i]) {
+			continue
+		}
+		if i > 0 {
+			want[i-1] = singular(want[i-1])
+		}
+		want[i] = ""
+		if here {
+			want[i] = steps[i].token
+		}
+		if n, err := strconv.Atoi(want[i]); err == nil {
+			want[i] = strconv.Itoa(n + 1)
+		}
+	}
+}
+
+// isWildcard recognizes the parts of a field that stand for any element: [] and
+// <edge>.
+func isWildcard(token string) bool {
+	return token == "[]" || strings.HasPrefix(token, "<")
+}
+
+// fieldTokens splits guards[].height into guards, [] and height.
+func fieldTokens(field string) []string {
+	return strings.Split(strings.ReplaceAll(field, "[]", ".[]"), ".")
+}
+
+// namedStep gives the last step to an element with a mark, else the last one
+// to an element of a list, else -1.
+func namedStep(steps []step) int {
+	listed := -1
+	for i := len(steps) - 1; i >= 0; i-- {
+		if label(steps[i].node, "mark") != "" {
+			return i
+		}
+		if listed < 0 && i > 0 && isIndex(steps[i].token) {
+			listed = i
+		}
+	}
+	return listed
+}
+
+// subjectOf names an element: by its mark, or by its number from one.
+func subjectOf(steps []step, element int) string {
+	kind := steps[element].token
+	if element > 0 && isIndex(kind) {
+		kind = steps[element-1].token
+	}
+	name := label(steps[element].node, "mark")
+	if n, err := strconv.Atoi(steps[element].token); name == "" && err == nil {
+		name = strconv.Itoa(n + 1)
+	}
+	return strings.TrimSpace(words(singular(kind)) + " " + name)
+}
+
+// aligned reports whether the field lies in the element that the steps lead
+// to, so that the element's name says the first part of it.
+func aligned(steps []step, want []string, element int) bool {
+	if element+1 >= len(want) {
+		return false
+	}
+	for i := range element + 1 {
+		if want[i] != steps[i].token && !isWildcard(want[i]) {
+			return false
+		}
+	}
+	return true
+}
+
+// words prints a path of field names for people.
+func words(path string) string {
+	path = strings.NewReplacer("[]", "", "<", "", ">", "").Replace(path) // a path that nothing filled
+	return strings.Join(strings.FieldsFunc(path, func(r rune) bool { return r == '.' || r == '_' || r == ' ' }), " ")
+}
+
+func singular(word string) string {
+	if strings.HasSuffix(word, "ss") || strings.HasSuffix(word, "us") {
+		return word
+	}
+	return strings.TrimSuffix(word, "s")
+}
+
+func verb(path string) string {
+	if path != singular(path) {
+		return "are"
+	}
+	return "is"
+}

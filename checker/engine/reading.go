@@ -1,0 +1,296 @@
+package engine
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"plumbrule/checker/catalog"
+	"plumbrule/checker/result"
+	"plumbrule/checker/ruleset"
+)
+
+// base is a result with what every outcome of the check shares.
+func (r *run) base(outcome result.Outcome) result.Result {
+	return result.Result{
+		Check: r.check.ID, Title: r.check.Title, Set: r.set.ID, Clause: r.given.Clause,
+		Outcome: outcome, Consequence: r.check.Consequence, Why: r.check.Why,
+	}
+}
+
+// whole is a result that concerns the design as a whole.
+func (r *run) whole(outcome result.Outcome, reason string, d design) result.Result {
+	one := r.base(outcome)
+	one.At = []string{""}
+	one.Span = d.opening(d.doc.Root)
+	one.Reason = reason
+	one.Fingerprint = d.fingerprint(r.check.ID, "", "")
+	return one
+}
+
+func (r *run) doesNotApply(d design) []result.Result {
+	return []result.Result{r.whole(result.DoesNotApply, "applies where "+r.check.AppliesWhen, d)}
+}
+
+func (r *run) couldNotRun(d design, err error) []result.Result {
+	reason := strings.Join(strings.Fields(err.Error()), " ") // one line
+	one := r.whole(result.CouldNotRun, reason, d)
+	one.Message = "the check could not run: " + reason
+	return []result.Result{one}
+}
+
+// reading turns a row of readings into within or outside.
+func (r *run) reading(row row, d design) (result.Result, error) {
+	one := r.base(result.Within)
+	at, err := row.pointers()
+	if err != nil {
+		return one, err
+	}
+	if len(at) == 0 {
+		return one, errors.New("a reading names no place in the design")
+	}
+	if err := d.place(&one, at); err != nil {
+		return one, err
+	}
+	outside, err := row.flag("outside")
+	if err != nil {
+		return one, err
+	}
+	if outside {
+		one.Outcome = result.Outside
+		one.Mend = r.check.Mend
+	}
+	declared, given, err := r.figure(row)
+	if err != nil {
+		return one, err
+	}
+	if err := r.trust(&one, row, given); err != nil {
+		return one, err
+	}
+	said, err := r.values(row)
+	if err != nil {
+		return one, err
+	}
+	texts := d.texts(said)
+	if err := r.compare(&one, row, declared, given, texts, d); err != nil {
+		return one, err
+	}
+	if one.Message, err = r.say(row, outside, texts); err != nil {
+		return one, err
+	}
+	one.Fingerprint = d.fingerprint(r.check.ID, at[0], "")
+	return one, row.rest()
+}
+
+// figure finds the figure that decided, as the check asks for it and as the set
+// gives it.
+func (r *run) figure(row row) (*catalog.Figure, *ruleset.Figure, error) {
+	name, err := row.must("figure")
+	if err != nil {
+		return nil, nil, err
+	}
+	declared, given := r.check.Figure(name), r.given.Figure(name)
+	if declared == nil {
+		return nil, nil, fmt.Errorf("the check asks for no figure %q", name)
+	}
+	if !declared.Limits() {
+		return nil, nil, fmt.Errorf("figure %q does not say on which side of it the inside lies", name)
+	}
+	if given == nil {
+		return nil, nil, fmt.Errorf("set %s does not give the figure %q", r.set.ID, name)
+	}
+	return declared, given, nil
+}
+
+// trust copies clause, status and source of the figure, or of the cell that a
+// row of a table gives.
+func (r *run) trust(one *result.Result, row row, given *ruleset.Figure) error {
+	one.Clause, one.Status, one.Source = given.Clause, string(given.Status), given.Source
+	path, hasCell := row.get("cell")
+	var cell ruleset.Cell
+	if hasCell {
+		steps, ok := path.([]any)
+		if !ok || given.Table == nil {
+			return fmt.Errorf("the cell %s is not in a table", show(path))
+		}
+		var err error
+		if cell, err = given.Table.Cell(steps); err != nil {
+			return err
+		}
+		one.Status, one.Source = string(cell.Status), cell.Source
+		one.Notes = append(one.Notes, fmt.Sprintf("%s: %s", given.Table.Title, cell.Row))
+	}
+	if one.Status == string(ruleset.Recalled) {
+		one.Notes = append(one.Notes, "this figure is recalled, not read in print")
+	}
+	for _, note := range []string{cell.Note, given.Note, r.given.Note} {
+		if note != "" {
+			one.Notes = append(one.Notes, note)
+		}
+	}
+	return nil
+}
+
+// values reads the check's own values of a row.
+func (r *run) values(row row) (map[string]quantity, error) {
+	values := map[string]quantity{}
+	for name, kind := range r.check.Values {
+		raw, ok := row.get(name)
+		if !ok {
+			continue
+		}
+		q, err := newQuantity(kind, raw)
+		if err != nil {
+			return nil, fmt.Errorf("value %q: %w", name, err)
+		}
+		values[name] = q
+	}
+	return values, nil
+}
+
+func (d design) texts(values map[string]quantity) map[string]string {
+	texts := make(map[string]string, len(values)+3)
+	for name, q := range values {
+		texts[name] = q.text(d.system)
+	}
+	return texts
+}
+
+// compare prints what was measured, the limit, and the margin between them.
+func (r *run) compare(one *result.Result, row row, declared *catalog.Figure, given *ruleset.Figure, texts map[string]string, d design) error {
+	kind := printed(given)
+	var sides [2]*quantity
+	for i, key := range []string{"have", "limit"} {
+		raw, ok := row.get(key)
+		if !ok {
+			continue
+		}
+		q, err := newQuantity(kind, raw)
+		if err != nil {
+			return fmt.Errorf("%q: %w", key, err)
+		}
+		sides[i] = &q
+	}
+	have, limit := sides[0], sides[1]
+	if have != nil {
+		one.Have = d.value(*have)
+	}
+	if limit != nil {
+		one.Limit = d.value(*limit)
+		one.Limit.Relation = declared.Relation
+		if (kind == catalog.Length || kind == catalog.Pressure || kind == catalog.Force) && r.set.System != d.system {
+			one.Limit.Standard = limit.text(r.set.System)
+		}
+	}
+	if have != nil && limit != nil {
+		one.Have.Text, one.Limit.Text = distinct(*have, *limit, d.system)
+		if m, ok := margin(*have, *limit, declared.Relation, one.Outcome == result.Outside); ok {
+			one.Margin = d.value(m)
+			one.Margin.Text = magnitude(m, d.system)
+		}
+	}
+	for name, value := range map[string]*result.Value{"have": one.Have, "limit": one.Limit, "margin": one.Margin} {
+		if value != nil {
+			texts[name] = value.Text
+		}
+	}
+	return nil
+}
+
+func (d design) value(q quantity) *result.Value {
+	v := &result.Value{Text: q.text(d.system)}
+	v.Number, v.Unit = q.number(d.system)
+	return v
+}
+
+// printed gives the kind as which the values of a figure's readings print.
+func printed(given *ruleset.Figure) catalog.Kind {
+	switch given.Kind {
+	case catalog.Table:
+		return given.Table.Kind
+	case catalog.Steps:
+		return catalog.Pressure
+	case catalog.Groups:
+		return catalog.List
+	}
+	return given.Kind
+}
+
+// say puts together the message of a reading. One that lies within and asks
+// for no message in particular needs none.
+func (r *run) say(row row, outside bool, texts map[string]string) (string, error) {
+	key, named, err := row.text("say")
+	if err != nil {
+		return "", err
+	}
+	if !named {
+		key = "within"
+		if outside {
+			key = "outside"
+		}
+	}
+	template, ok := r.check.Messages[key]
+	switch {
+	case !ok && named:
+		return "", fmt.Errorf("the check has no message %q", key)
+	case !ok:
+		return "", nil
+	}
+	return template.Expand(texts)
+}
+
+// notShown turns a row of unknown into what the description lacks.
+func (r *run) notShown(row row, d design) (result.Result, error) {
+	one := r.base(result.NotShown)
+	at, err := row.places()
+	if err != nil {
+		return one, err
+	}
+	if err := d.place(&one, at); err != nil {
+		return one, err
+	}
+	if one.Needs, err = row.must("needs"); err != nil {
+		return one, err
+	}
+	if _, named := row.members["figure"]; named {
+		_, given, err := r.figure(row)
+		if err != nil {
+			return one, err
+		}
+		one.Clause = given.Clause
+	}
+	one.Span = d.opening(d.doc.Find(at[0]))
+	one.Message = d.missing(at[0], one.Needs)
+	tokens := fieldTokens(one.Needs)
+	one.Fingerprint = d.fingerprint(r.check.ID, at[0], tokens[len(tokens)-1])
+	return one, row.rest()
+}
+
+// exempt turns a row of exempt into a subject that the check leaves alone.
+func (r *run) exempt(row row, d design) (result.Result, error) {
+	one := r.base(result.DoesNotApply)
+	at, err := row.places()
+	if err != nil {
+		return one, err
+	}
+	if err := d.place(&one, at); err != nil {
+		return one, err
+	}
+	because, err := row.must("because")
+	if err != nil {
+		return one, err
+	}
+	template, ok := r.check.Exempt[because]
+	if !ok {
+		return one, fmt.Errorf("the check has no reason %q to exempt a subject", because)
+	}
+	values, err := r.values(row)
+	if err != nil {
+		return one, err
+	}
+	if one.Reason, err = template.Expand(d.texts(values)); err != nil {
+		return one, err
+	}
+	one.Fingerprint = d.fingerprint(r.check.ID, at[0], "")
+	return one, row.rest()
+}

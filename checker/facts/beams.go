@@ -1,0 +1,245 @@
+package facts
+
+import (
+	"math"
+	"slices"
+
+	"plumbrule/checker/geometry"
+	"plumbrule/checker/measure"
+	"plumbrule/checker/model"
+)
+
+// support is what carries a beam at one place: a post, the ledger, another beam.
+type support struct {
+	along measure.Length
+	post  bool
+	at    string
+	width measure.Length // of the post, along the beam; 0 where it is not shown
+}
+
+// girder is a beam with its supports and what bears on it.
+type girder struct {
+	*frame
+	c         *carrier
+	reach     geometry.Interval
+	supports  []support
+	crossings []crossing
+	builder   []float64 // square millimetres for each support
+	statics   []float64
+}
+
+// addBeams works out the beams of a platform and the posts below them.
+func (f *Facts) addBeams(fr *frame) {
+	for i := range fr.beams {
+		c := &fr.beams[i]
+		g := &girder{frame: fr, c: c, crossings: fr.crossings(c)}
+		if len(c.reach) > 0 {
+			g.reach = geometry.Interval{From: c.reach[0].From, To: c.reach[len(c.reach)-1].To}
+		}
+		g.findSupports()
+		places := make([]measure.Length, len(g.supports))
+		for k, s := range g.supports {
+			places[k] = s.along
+		}
+		if len(places) > 0 {
+			g.builder, g.statics = shareOut(g.crossings, places, g.reach)
+		}
+		f.Beams = append(f.Beams, g.beam())
+		f.BeamSpans = append(f.BeamSpans, g.spans()...)
+		f.BeamCantilevers = append(f.BeamCantilevers, g.cantilevers()...)
+		f.PlyJoints = append(f.PlyJoints, g.joints()...)
+		f.addPosts(g)
+	}
+}
+
+// findSupports lists posts and the end supports that the beam names.
+func (g *girder) findSupports() {
+	b := g.c.beam
+	if b.StartOn != nil {
+		g.supports = append(g.supports, support{along: g.reach.From, at: b.StartOn.At})
+	}
+	width := g.postWidth()
+	for _, p := range b.PostsAt {
+		g.supports = append(g.supports, support{along: p.V, post: true, at: p.At, width: width})
+	}
+	if b.EndOn != nil {
+		g.supports = append(g.supports, support{along: g.reach.To, at: b.EndOn.At})
+	}
+	slices.SortStableFunc(g.supports, func(a, b support) int { return int(sign(a.along - b.along)) })
+}
+
+// postWidth is the lesser side of the platform's posts, which is the careful
+// one for what they span and what bears on them; 0 where it is not shown.
+func (g *girder) postWidth() measure.Length {
+	if g.p.Posts == nil || g.p.Posts.Dimensions() == nil {
+		return 0
+	}
+	d := g.p.Posts.Dimensions().V
+	return min(d.Thickness, d.Depth)
+}
+
+func (g *girder) beam() Beam {
+	b := g.c.beam
+	fact := Beam{
+		At: []string{b.At}, Platform: g.label, Mark: g.c.name, Kind: shown(b.Kind), Size: g.size(&b.Member), Plies: shown(b.Plies),
+		BearingLength: shown(b.BearingLength), BearingOn: shown(b.BearingOn), Supported: len(g.supports) >= 2,
+	}
+	if len(g.c.reach) > 0 {
+		fact.Length = of(g.reach.Length(), g.c.at)
+	}
+	if b.PostsAt != nil {
+		fact.Posts = of(int64(len(b.PostsAt)), b.At+"/posts_at")
+	}
+	if g.c.missing == "" {
+		fact.BeamWidth = of(g.c.width, b.Dimensions().At)
+	}
+	if d := b.Dimensions(); d != nil {
+		fact.Depth = of(d.V.Depth, d.At)
+	}
+	if d := g.p.Joists.Dimensions(); d != nil {
+		fact.JoistDepth = of(d.V.Depth, d.At)
+	}
+	if w := g.postWidth(); w > 0 {
+		fact.PostWidth = of(w, g.p.Posts.Dimensions().At)
+	}
+	for _, on := range []*model.Words{b.StartOn, b.EndOn} {
+		switch words(on) {
+		case "":
+		case "ledger":
+			fact.OnLedger = true
+		default:
+			fact.OnBeam = on.V
+		}
+	}
+	return fact
+}
+
+// spans lists the bays between supports with the joists that bear on each.
+func (g *girder) spans() []BeamSpan {
+	var list []BeamSpan
+	for i := 1; i < len(g.supports); i++ {
+		a, b := &g.supports[i-1], &g.supports[i]
+		if a.along >= b.along {
+			continue
+		}
+		span := g.span(int64(len(list) + 1))
+		span.SpanToCenter = of(b.along-a.along, b.at, a.at)
+		if (!a.post || a.width > 0) && (!b.post || b.width > 0) {
+			span.ClearSpan = of(b.along-a.along-(a.width+b.width)/2, b.at, a.at)
+		} else {
+			span.Missing = append(span.Missing, "platforms[].posts.size")
+		}
+		g.carry(&span, a.along, b.along, i == 1, i == len(g.supports)-1)
+		list = append(list, span)
+	}
+	if len(list) == 0 {
+		span := g.span(1)
+		span.Missing = []string{"platforms[].beams[].posts_at"}
+		list = append(list, span)
+	}
+	return list
+}
+
+func (g *girder) span(bay int64) BeamSpan {
+	b := g.c.beam
+	s := BeamSpan{
+		At: []string{b.At}, Platform: g.label, Beam: g.c.name, Bay: bay, Size: g.size(&b.Member), Plies: shown(b.Plies),
+		Kind: shown(b.Kind), Lumber: lumber(g.deck, &b.Member),
+	}
+	s.LiveLoad, s.GroundSnowLoad = g.loads()
+	return s
+}
+
+// carry sets what bears on the bay from one support to the next; an outer bay
+// also answers for what bears past it.
+func (g *girder) carry(span *BeamSpan, from, to measure.Length, first, last bool) {
+	at := g.p.Joists.At
+	var worst *crossing
+	for i := range g.crossings {
+		x := &g.crossings[i]
+		if x.along < from && !first || x.along > to && !last {
+			continue
+		}
+		span.BothSides = span.BothSides || x.sides > 1
+		if longer(of(x.center), span.JoistSpan) {
+			span.JoistSpan, span.JoistClearSpan = of(x.center, at), nil
+			if x.clear != nil {
+				span.JoistClearSpan = of(x.clear.Value, at)
+			}
+		}
+		if g.frameMissing == "" && longer(of(x.past), span.JoistCantilever) {
+			span.JoistCantilever = of(x.past, at)
+		}
+		if worst == nil || x.statics > worst.statics {
+			worst = x
+		}
+	}
+	switch {
+	case worst == nil:
+		span.Missing = append(span.Missing, "platforms[].joists")
+	case g.frameMissing != "":
+		span.Missing = append(span.Missing, g.frameMissing)
+	default:
+		span.Tributary = of(Tributary[int64]{Builder: rounded(worst.builder), Statics: rounded(worst.statics)}, at)
+	}
+}
+
+func rounded(v float64) int64 { return int64(math.Round(v)) }
+
+// cantilevers lists the ends of the beam past its outer supports.
+func (g *girder) cantilevers() []BeamCantilever {
+	n := len(g.supports)
+	if n == 0 || len(g.c.reach) == 0 {
+		return nil
+	}
+	var list []BeamCantilever
+	add := func(end string, last, behind *support, past measure.Length) {
+		if past <= last.width/2 || !last.post {
+			return // the post stands under the end
+		}
+		b := g.c.beam
+		c := BeamCantilever{
+			At: []string{b.At}, Platform: g.label, Beam: g.c.name, End: end, Size: g.size(&b.Member), Plies: shown(b.Plies),
+			Lumber: lumber(g.deck, &b.Member), Cantilever: of(past, last.at, b.At),
+		}
+		if g.frameMissing != "" && len(b.Line) == 0 && (end == "start" && b.Start == nil || end == "end" && b.End == nil) {
+			c.Cantilever, c.Missing = nil, []string{g.frameMissing}
+		}
+		if behind != nil {
+			c.BackSpan = of(apart(behind.along, last.along), last.at, behind.at)
+		} else {
+			c.Missing = append(c.Missing, "platforms[].beams[].posts_at")
+		}
+		list = append(list, c)
+	}
+	neighbor := func(i int) *support {
+		if i < 0 || i >= n {
+			return nil
+		}
+		return &g.supports[i]
+	}
+	add("start", &g.supports[0], neighbor(1), g.supports[0].along-g.reach.From)
+	add("end", &g.supports[n-1], neighbor(n-2), g.reach.To-g.supports[n-1].along)
+	return list
+}
+
+// joints compares the ply joints with the posts.
+func (g *girder) joints() []PlyJoint {
+	b := g.c.beam
+	var list []PlyJoint
+	for _, j := range b.PlyJointsAt {
+		fact := PlyJoint{At: []string{j.At}, Beam: g.c.name, Bearing: shown(b.BearingAtJoint)}
+		for i := range g.supports {
+			s := &g.supports[i]
+			if off := apart(s.along, j.V); s.post && (fact.OffPost == nil || off < fact.OffPost.Value) {
+				fact.OffPost = of(off, j.At, s.at)
+				fact.HalfPost = nil
+				if s.width > 0 {
+					fact.HalfPost = of(s.width/2, g.p.Posts.Dimensions().At)
+				}
+			}
+		}
+		list = append(list, fact)
+	}
+	return list
+}

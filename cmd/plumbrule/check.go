@@ -1,0 +1,188 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"plumbrule/checker"
+	"plumbrule/checker/report"
+	"plumbrule/checker/result"
+)
+
+// checkFlags are the flags of the check command as typed.
+type checkFlags struct {
+	sets     []string
+	reports  []string
+	failOn   string
+	failOpen bool
+	verbose  bool
+	compact  bool
+}
+
+func newCheckCommand(env environment) *cobra.Command {
+	var flags checkFlags
+	cmd := &cobra.Command{
+		Use:   "check DESIGN...",
+		Short: "Check designs against rule sets",
+		Long: "Check designs and print what is outside, what is not shown, and by how much the rest is inside.\n" +
+			"A DESIGN is a file, a directory (searched for " + strings.Join(designEndings(), ", ") + ") or - for standard input.\n\n" +
+			"Exit codes: 0 nothing at or above the failing class; 1 findings; 2 wrong flags or rule sets;\n" +
+			"3 a design cannot be read; 4 a check failed to run.",
+		Example: "  plumbrule check fixtures/designs/ketch-point.deck.yaml\n" +
+			"  plumbrule check --set irc-2021 --report json=out.json --report text jobs/",
+		Args: cobra.MinimumNArgs(1),
+		RunE: func(cmd *cobra.Command, args []string) error { return check(cmd, env, flags, args) },
+	}
+	f := cmd.Flags()
+	f.StringArrayVar(&flags.sets, "set", nil, "rule set, by `ID or FILE`; repeatable (default "+strings.Join(checker.DefaultSets(), ", ")+")")
+	f.StringArrayVar(&flags.reports, "report", nil, "`FORMAT or FORMAT=FILE`; repeatable; formats: "+formatList()+" (default text)")
+	f.StringVar(&flags.failOn, "fail-on", string(result.Structure), "`CLASS` from which a finding gives exit code 1: "+classList())
+	f.BoolVar(&flags.failOpen, "fail-on-not-shown", false, "items not shown give exit code 1 too")
+	f.BoolVarP(&flags.verbose, "verbose", "v", false, "also print what is within, what does not apply and why a check matters")
+	f.BoolVar(&flags.compact, "compact", false, "one line per finding")
+	return cmd
+}
+
+func formatList() string {
+	var names []string
+	for _, f := range report.Formats() {
+		names = append(names, f.Name)
+	}
+	return strings.Join(names, ", ")
+}
+
+func classList() string {
+	var names []string
+	for _, c := range result.Consequences() {
+		names = append(names, className(c))
+	}
+	return strings.Join(names, ", ")
+}
+
+// className is a class as a flag takes it, without the space.
+func className(c result.Consequence) string { return strings.ReplaceAll(string(c), " ", "-") }
+
+// target is one report and where it goes; no file means standard output.
+type target struct {
+	format report.Format
+	file   string
+}
+
+func (f checkFlags) targets() ([]target, error) {
+	names := f.reports
+	if len(names) == 0 {
+		names = []string{"text"}
+	}
+	var list []target
+	taken := map[string]bool{}
+	for _, name := range names {
+		name, file, _ := strings.Cut(name, "=")
+		format, err := report.Find(name)
+		if err != nil {
+			return nil, err
+		}
+		if file == standardInput {
+			file = ""
+		}
+		if taken[file] {
+			return nil, fmt.Errorf("two reports would go to %s; give one of them a file: --report %s=FILE", destination(file), name)
+		}
+		taken[file] = true
+		list = append(list, target{format, file})
+	}
+	return list, nil
+}
+
+func destination(file string) string {
+	if file == "" {
+		return "standard output"
+	}
+	return file
+}
+
+func (f checkFlags) class() (result.Consequence, error) {
+	for _, c := range result.Consequences() {
+		if f.failOn == className(c) || f.failOn == string(c) {
+			return c, nil
+		}
+	}
+	return "", fmt.Errorf("unknown class %q for --fail-on; classes: %s", f.failOn, classList())
+}
+
+func check(cmd *cobra.Command, env environment, flags checkFlags, args []string) error {
+	targets, err := flags.targets()
+	if err != nil {
+		return err
+	}
+	class, err := flags.class()
+	if err != nil {
+		return err
+	}
+	inputs, err := readDesigns(env, args)
+	if err != nil {
+		return err
+	}
+	c, err := checker.New(checker.Options{Sets: flags.sets})
+	if err != nil {
+		return err
+	}
+	run := c.Check(cmd.Context(), inputs...)
+	for _, t := range targets {
+		if err := flags.write(env, t, run); err != nil {
+			return &exitError{exitFailed, err}
+		}
+	}
+	code := exitClean
+	for i := range run.Designs {
+		code = weightier(code, codeOf(&run.Designs[i], class, flags.failOpen))
+	}
+	if code != exitClean {
+		return &exitError{code, nil}
+	}
+	return nil
+}
+
+// write lays a report out whole before any of it goes out, so that a format
+// that fails leaves no half a file.
+func (f checkFlags) write(env environment, t target, run result.Report) error {
+	options := report.Options{Verbose: f.verbose, Compact: f.compact}
+	if t.file == "" {
+		options.Width, options.Colour = env.layout()
+	}
+	var text bytes.Buffer
+	if err := t.format.New(options).Write(&text, run); err != nil {
+		return fmt.Errorf("write the %s report: %w", t.format.Name, err)
+	}
+	if t.file == "" {
+		if _, err := io.Copy(env.out, &text); err != nil {
+			return fmt.Errorf("write the %s report: %w", t.format.Name, err)
+		}
+		return nil
+	}
+	if err := os.WriteFile(t.file, text.Bytes(), 0o644); err != nil {
+		return fmt.Errorf("write the %s report: %w", t.format.Name, err)
+	}
+	return nil
+}
+
+// codeOf is the exit code that one design asks for.
+func codeOf(d *result.Design, class result.Consequence, failOpen bool) int {
+	if len(d.Problems) > 0 {
+		return exitUnreadable
+	}
+	if d.Counts.CouldNotRun > 0 {
+		return exitFailed
+	}
+	for i := range d.Findings {
+		r := &d.Findings[i]
+		if r.Outcome == result.Outside && r.Consequence.AtLeast(class) || r.Outcome == result.NotShown && failOpen {
+			return exitFindings
+		}
+	}
+	return exitClean
+}

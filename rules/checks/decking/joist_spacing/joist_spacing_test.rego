@@ -1,0 +1,216 @@
+package checks.decking.joist_spacing_test
+
+import data.checks.decking.joist_spacing
+
+_inch := 25400000
+
+_degree := 1000000
+
+_figures := {
+	"max_angle": 45 * _degree,
+	"multiple_from": 3,
+	"cap": 24 * _inch,
+	"spacing": {
+		"breaks": {"thickness": [_inch, 38100000]},
+		"cells": [
+			{
+				"perpendicular": {"single": 12 * _inch, "multiple": 16 * _inch},
+				"diagonal": {"single": 8 * _inch, "multiple": 12 * _inch},
+			},
+			{
+				"perpendicular": {"single": 24 * _inch, "multiple": 24 * _inch},
+				"diagonal": {"single": null, "multiple": 16 * _inch},
+			},
+		],
+	},
+}
+
+_under(figures, boards) := result if {
+	result := {"readings": joist_spacing.readings, "unknown": joist_spacing.unknown} with input as {"decking": boards}
+		with data.figures as {"decking": {"joist_spacing": figures}}
+}
+
+_said(boards) := _under(_figures, boards)
+
+_boards := "/platforms/0/decking"
+
+_shown(field, value) := {"value": value, "at": [concat("/", [_boards, field])]}
+
+_spacing(value) := {"value": value, "at": ["/platforms/0/joists/spacing"]}
+
+_wood := {
+	"at": [_boards], "platform": "A", "picture_frame": false,
+	"material": _shown("material", "wood"),
+	"thickness": _shown("thickness", _inch),
+	"board_angle": _shown("board_angle", 0),
+	"joist_spacing": _spacing(16 * _inch),
+	"joist_count": {"value": 13, "at": ["/platforms/0/joists"]},
+}
+
+_with(changes) := object.union(_wood, changes)
+
+_composite(angle, spacing) := object.union(object.remove(_wood, ["thickness", "joist_count"]), {
+	"material": _shown("material", "composite"),
+	"board_angle": _shown("board_angle", angle),
+	"joist_spacing": _spacing(spacing),
+	"listed_straight": _shown("listed_max_spacing", 16 * _inch),
+	"listed_diagonal": _shown("listed_max_spacing_diagonal", 12 * _inch),
+})
+
+_row(have, limit, cell, outside) := {
+	"at": ["/platforms/0/joists/spacing"], "have": have,
+	"figure": "spacing", "limit": limit, "cell": cell, "outside": outside,
+}
+
+_listing(have, limit, listed, field, outside) := {
+	"at": ["/platforms/0/joists/spacing", concat("/", [_boards, field])], "have": have,
+	"figure": "cap", "limit": limit, "outside": outside,
+	"say": "listed", "listed": listed,
+}
+
+_asked(needs) := {{"at": [_boards], "needs": need} | some need in needs}
+
+test_spacing_over_at_and_under_the_limit if {
+	limit := 16 * _inch # 406.4 mm
+	every case in [[396875, true], [10000, true], [0, false], [-396875, false], [-10000, false]] {
+		have := limit + case[0]
+		_said([_with({"joist_spacing": _spacing(have)})]) == {
+			"readings": {_row(have, limit, [0, "perpendicular", "multiple"], case[1])},
+			"unknown": set(),
+		}
+	}
+}
+
+test_row_by_thickness_lay_and_reach if {
+	every case in [
+		[{"joist_count": {"value": 2, "at": ["/j"]}}, 12, [0, "perpendicular", "single"]],
+		[{"joists_per_board": {"value": 2, "at": ["/j"]}}, 12, [0, "perpendicular", "single"]],
+		[{"joist_count": {"value": 3, "at": ["/j"]}}, 16, [0, "perpendicular", "multiple"]],
+		[{"board_angle": _shown("board_angle", 1)}, 12, [0, "diagonal", "multiple"]],
+		[{"board_angle": _shown("board_angle", -45 * _degree)}, 12, [0, "diagonal", "multiple"]],
+		[{"board_angle": _shown("board_angle", 45 * _degree)}, 12, [0, "diagonal", "multiple"]],
+		[{"thickness": _shown("thickness", 32000000)}, 16, [0, "perpendicular", "multiple"]],
+		[{"thickness": _shown("thickness", 38100000)}, 24, [1, "perpendicular", "multiple"]],
+	] {
+		[changes, limit, cell] := case
+		_said([_with(object.union(changes, {"joist_spacing": _spacing(1)}))]) == {
+			"readings": {_row(1, limit * _inch, cell, false)},
+			"unknown": set(),
+		}
+	}
+}
+
+test_cell_that_permits_nothing_is_outside if {
+	boards := _with({"thickness": _shown("thickness", 38100000), "board_angle": _shown("board_angle", _degree), "joist_count": {"value": 2, "at": ["/j"]}})
+	_said([boards]) == {
+		"readings": {{
+			"at": ["/platforms/0/decking/thickness"], "figure": "spacing", "cell": [1, "diagonal", "single"],
+			"outside": true, "say": "not_permitted", "thickness": 38100000,
+		}},
+		"unknown": set(),
+	}
+}
+
+test_set_without_the_single_span_column if {
+	any := {
+		"max_angle": 45 * _degree, "cap": 24 * _inch,
+		"spacing": {"breaks": {"thickness": [_inch]}, "cells": [{"perpendicular": {"any": 16 * _inch}}]},
+	}
+	_under(any, [object.remove(_wood, ["joist_count"])]) == {
+		"readings": {_row(16 * _inch, 16 * _inch, [0, "perpendicular", "any"], false)},
+		"unknown": set(),
+	}
+}
+
+test_thinner_board_than_the_table_is_outside if {
+	_said([_with({"thickness": _shown("thickness", _inch - 1)})]) == {
+		"readings": {{
+			"at": ["/platforms/0/decking/thickness"], "figure": "spacing",
+			"outside": true, "say": "beyond_thickness", "thickness": _inch - 1,
+		}},
+		"unknown": set(),
+	}
+}
+
+test_boards_further_round_than_the_table_are_outside if {
+	every angle in [(45 * _degree) + 1, (-45 * _degree) - 1, 90 * _degree] {
+		_said([_with({"board_angle": _shown("board_angle", angle)})]) == {
+			"readings": {{
+				"at": ["/platforms/0/decking/board_angle"], "have": abs(angle),
+				"figure": "max_angle", "limit": 45 * _degree,
+				"outside": true, "say": "beyond_angle", "angle": angle,
+			}},
+			"unknown": set(),
+		}
+	}
+}
+
+test_listed_boards_against_their_listing if {
+	every case in [[396875, true], [10000, true], [0, false], [-396875, false], [-10000, false]] {
+		straight := (16 * _inch) + case[0]
+		_said([_composite(0, straight)]) == {
+			"readings": {_listing(straight, 16 * _inch, 16 * _inch, "listed_max_spacing", case[1])},
+			"unknown": set(),
+		}
+		askew := (12 * _inch) + case[0]
+		_said([_composite(30 * _degree, askew)]) == {
+			"readings": {_listing(askew, 12 * _inch, 12 * _inch, "listed_max_spacing_diagonal", case[1])},
+			"unknown": set(),
+		}
+	}
+}
+
+test_listing_does_not_lift_the_cap if {
+	far := object.union(_composite(0, 25 * _inch), {"listed_straight": _shown("listed_max_spacing", 30 * _inch)})
+	_said([far]) == {
+		"readings": {_listing(25 * _inch, 24 * _inch, 30 * _inch, "listed_max_spacing", true)},
+		"unknown": set(),
+	}
+}
+
+test_missing_listing_is_not_shown if {
+	_said([object.remove(_composite(0, 1), ["listed_straight"])]) == {"readings": set(), "unknown": _asked({"platforms[].decking.listed_max_spacing"})}
+	_said([object.remove(_composite(_degree, 1), ["listed_diagonal"])]) == {
+		"readings": set(),
+		"unknown": _asked({"platforms[].decking.listed_max_spacing_diagonal"}),
+	}
+}
+
+test_missing_values_are_not_shown if {
+	every case in [
+		[["material"], "platforms[].decking.material"],
+		[["board_angle"], "platforms[].decking.board_angle"],
+		[["thickness"], "platforms[].decking.thickness"],
+		[["joist_spacing"], "platforms[].joists.spacing"],
+		[["joist_count"], "platforms[].decking.joists_per_board"],
+	] {
+		_said([object.remove(_wood, case[0])]) == {"readings": set(), "unknown": _asked({case[1]})}
+	}
+}
+
+test_one_bad_of_two if {
+	_said([_wood, _with({"joist_spacing": _spacing(17 * _inch)})]) == {
+		"readings": {
+			_row(16 * _inch, 16 * _inch, [0, "perpendicular", "multiple"], false),
+			_row(17 * _inch, 16 * _inch, [0, "perpendicular", "multiple"], true),
+		},
+		"unknown": set(),
+	}
+}
+
+test_no_subject_no_check if {
+	not joist_spacing.applies with input as {"decking": []}
+	joist_spacing.applies with input as {"decking": [_wood]}
+	_said([]) == {"readings": set(), "unknown": set()}
+}
+
+test_beyond_the_table_nothing_more_is_asked_for if {
+	every boards in [
+		object.remove(_with({"board_angle": _shown("board_angle", 90 * _degree)}), ["joist_spacing"]),
+		object.remove(_with({"thickness": _shown("thickness", _inch - 1)}), ["joist_spacing"]),
+	] {
+		said := _said([boards])
+		count(said.readings) == 1
+		said.unknown == set()
+	}
+}

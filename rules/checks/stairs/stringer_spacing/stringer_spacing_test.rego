@@ -1,0 +1,87 @@
+package checks.stairs.stringer_spacing_test
+
+import data.checks.stairs.stringer_spacing as check
+
+# 18 in
+_figures := {"stairs": {"stringer_spacing": {"wood": 457200000, "cap": 914400000}}}
+
+_said := {"readings": check.readings, "unknown": check.unknown}
+
+_stair(at, value) := {"at": [at], "stringer_spacing": {"value": value, "at": [concat("/", [at, "stringers/count"])]}, "tread_material": {"value": "wood", "at": [concat("/", [at, "tread", "material"])]}}
+
+_readings(at, value, outside) := {
+	{"at": [concat("/", [at, "stringers/count"])], "have": value, "figure": "wood", "limit": 457200000, "outside": outside},
+}
+
+test_limit[name] if {
+	some name, case in {
+		"17-63/64 in": [456803125, false],
+		"457.19 mm": [457190000, false],
+		"18 in": [457200000, false],
+		"457.2 mm": [457200000, false],
+		"457.21 mm": [457210000, true],
+		"18-1/64 in": [457596875, true],
+	}
+	_said == {"readings": _readings("/stairs/0", case[0], case[1]), "unknown": set()} with input.stairs as [_stair("/stairs/0", case[0])]
+		with data.figures as _figures
+}
+
+test_none_described if {
+	not check.applies with input.stairs as []
+	_said == {"readings": set(), "unknown": set()} with input.stairs as []
+		with data.figures as _figures
+}
+
+test_one_of_two_is_outside if {
+	check.applies with input.stairs as [_stair("/stairs/0", 457200000)]
+	_said == {"readings": (_readings("/stairs/0", 457200000, false) | _readings("/stairs/1", 457200001, true)), "unknown": set()} with input.stairs as [_stair("/stairs/0", 457200000), _stair("/stairs/1", 457200001)]
+		with data.figures as _figures
+}
+
+_spaced := {"stringer_spacing": {"value": 304800000, "at": ["/stairs/0/stringers/count"]}}
+
+_material(word) := {"tread_material": {"value": word, "at": ["/stairs/0/tread/material"]}}
+
+_listing(value) := {"tread_listed": {"value": value, "at": ["/stairs/0/tread/listed_max_stringer_spacing"]}}
+
+_composite(listed) := object.union_n([{"at": ["/stairs/0"]}, _spaced, _material("composite"), _listing(listed)])
+
+_against(listed, limit, outside) := {
+	"at": ["/stairs/0/stringers/count", "/stairs/0/tread/listed_max_stringer_spacing"], "have": 304800000,
+	"figure": "cap", "limit": limit, "outside": outside,
+	"say": "listed", "material": "composite", "listed": listed,
+}
+
+test_listing[name] if {
+	some name, case in {
+		"11-63/64 in": [304403125, true],
+		"304.79 mm": [304790000, true],
+		"12 in": [304800000, false],
+		"304.8 mm": [304800000, false],
+		"304.81 mm": [304810000, false],
+	}
+	_said == {"readings": {_against(case[0], case[0], case[1])}, "unknown": set()} with input.stairs as [_composite(case[0])]
+		with data.figures as _figures
+}
+
+test_cap_on_the_listing[name] if {
+	some name, case in {"less": [279400000, 279400000, true], "more": [330200000, 304800000, false]}
+	_said == {"readings": {_against(304800000, case[1], case[2])}, "unknown": set()} with input.stairs as [_composite(304800000)]
+		with data.figures as {"stairs": {"stringer_spacing": {"wood": 457200000, "cap": case[0]}}}
+}
+
+test_not_shown[name] if {
+	some name, case in {
+		"nothing": [[], {"stairs[].tread.material", "stairs[].stringers.count"}],
+		"material": [[_spaced], {"stairs[].tread.material"}],
+		"count": [[_material("wood")], {"stairs[].stringers.count"}],
+		"width": [[_material("wood"), {"stringer_count": {"value": 3, "at": ["/stairs/0/stringers/count"]}}], {"stairs[].width"}],
+	}
+	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0"], "needs": field} | some field in case[1]}} with input.stairs as [object.union_n(array.concat([{"at": ["/stairs/0"]}], case[0]))]
+		with data.figures as _figures
+}
+
+test_listing_not_shown if {
+	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0/tread/material"], "needs": "stairs[].tread.listed_max_stringer_spacing"}}} with input.stairs as [object.union_n([{"at": ["/stairs/0"]}, _spaced, _material("pvc")])]
+		with data.figures as _figures
+}

@@ -28,7 +28,6 @@ type Options struct {
 // change and is safe for concurrent use.
 type Checker struct {
 	catalog *catalog.Catalog
-	library *ruleset.Library
 	sets    []*ruleset.Set
 	engine  *engine.Engine
 }
@@ -40,14 +39,15 @@ func New(options Options) (*Checker, error) {
 	if err != nil {
 		return nil, err
 	}
-	c := &Checker{catalog: checks, library: ruleset.NewLibrary(rules.Sets(), checks)}
+	c := &Checker{catalog: checks}
+	library := ruleset.NewLibrary(rules.Sets(), checks)
 	names := options.Sets
 	if len(names) == 0 {
 		names = DefaultSets()
 	}
 	var errs []error
 	for _, name := range names {
-		set, err := c.library.ByName(name)
+		set, err := library.ByName(name)
 		if err != nil {
 			errs = append(errs, err)
 			continue
@@ -69,8 +69,15 @@ func (c *Checker) Catalog() *catalog.Catalog { return c.catalog }
 // Sets gives the active rule sets, in the order in which they were named.
 func (c *Checker) Sets() []*ruleset.Set { return c.sets }
 
-// Library finds rule sets.
-func (c *Checker) Library() *ruleset.Library { return c.library }
+// Library gives the rule sets that come with the program, and finds others by
+// their path, without preparing any of them.
+func Library() (*ruleset.Library, error) {
+	checks, err := catalog.Load(rules.Checks())
+	if err != nil {
+		return nil, err
+	}
+	return ruleset.NewLibrary(rules.Sets(), checks), nil
+}
 
 // Input is one design.
 type Input struct {

@@ -37,7 +37,7 @@ func (c *Checker) design(ctx context.Context, in Input) result.Design {
 		}
 	}
 	d.Counts = result.Tally(d.Findings, d.Readings)
-	d.Disposition = result.Dispose(d.Findings)
+	d.Disposition = result.Dispose(d.Findings, d.Readings)
 	return d
 }
 

@@ -68,7 +68,8 @@ func TestRegoTests(t *testing.T) {
 		SetCompiler(engine.Compiler(checks)).
 		SetCoverageQueryTracer(reached).
 		RaiseBuiltinErrors(true).
-		Run(t.Context(), modules)
+		SetModules(modules).
+		RunTests(t.Context(), nil)
 	if err != nil {
 		t.Fatal(err)
 	}

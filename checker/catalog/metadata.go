@@ -1,6 +1,7 @@
 package catalog
 
 import (
+	"slices"
 	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -136,7 +137,7 @@ func (r metadataReader) templates(custom *source.Node, key string, values map[st
 			for value := range values {
 				known = append(known, value)
 			}
-			if !contains(known, name) {
+			if !slices.Contains(known, name) {
 				r.problems.add(r.file, member.Value.Span, "the line names {%s}, which is none of %s%s", name, list(known), nearestOf(name, known))
 			}
 		}

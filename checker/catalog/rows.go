@@ -34,7 +34,7 @@ func rowOf(rule string) row {
 // reservedKey reports whether a row may have the key whatever the check.
 func reservedKey(key string) bool {
 	for _, rule := range []string{RuleReadings, RuleUnknown, RuleExempt} {
-		if keys := rowOf(rule); contains(keys.required, key) || contains(keys.allowed, key) {
+		if keys := rowOf(rule); slices.Contains(keys.required, key) || slices.Contains(keys.allowed, key) {
 			return true
 		}
 	}
@@ -67,7 +67,7 @@ func (c *Check) checkRow(rule string, head *ast.Head, found *problems) {
 			return
 		}
 		keys = append(keys, string(key))
-		if !contains(known, string(key)) {
+		if !slices.Contains(known, string(key)) {
 			found.at(k.Location, "%s return %q, which is none of %s%s", rule, string(key), list(known), nearestOf(string(key), known))
 		}
 		if word, ok := v.Value.(ast.String); ok {
@@ -75,7 +75,7 @@ func (c *Check) checkRow(rule string, head *ast.Head, found *problems) {
 		}
 	})
 	for _, key := range shape.required {
-		if !contains(keys, key) {
+		if !slices.Contains(keys, key) {
 			found.at(head.Location, "%s return no %q", rule, key)
 		}
 	}
@@ -98,7 +98,7 @@ func (c *Check) checkWord(key, word string, at *ast.Location, found *problems) {
 	if figure := c.Figure(word); key == "figure" && figure != nil && !figure.Limits() {
 		found.at(at, "figure %q does not say on which side of it the inside lies (relation), so no reading can rest on it", word)
 	}
-	if !contains(known, word) {
+	if !slices.Contains(known, word) {
 		found.at(at, "%s %q is not in the metadata, which has %s%s", key, word, list(known), nearestOf(word, known))
 	}
 }

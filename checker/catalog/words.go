@@ -11,11 +11,9 @@ import (
 	"plumbrule/checker/source"
 )
 
-var name = regexp.MustCompile(`^[a-z][a-z0-9_]*$`)
+var snakeCase = regexp.MustCompile(`^[a-z][a-z0-9_]*$`)
 
-func isName(s string) bool { return name.MatchString(s) }
-
-func contains(all []string, s string) bool { return slices.Contains(all, s) }
+func isName(s string) bool { return snakeCase.MatchString(s) }
 
 // list prints names in order, cut at eight.
 func list(names []string) string {

@@ -115,7 +115,7 @@ func (e *Engine) Evaluate(ctx context.Context, f *facts.Facts, doc *source.Docum
 	cancel := topdown.NewCancel()
 	stop := context.AfterFunc(ctx, cancel.Cancel)
 	defer stop()
-	d := design{doc: doc, system: system}
+	d := design{doc: doc, system: system, walked: map[string][]step{}}
 	input := e.encode(reflect.ValueOf(*f)).Value
 	var results []result.Result
 	for i := range e.runs {

@@ -1,8 +1,11 @@
 package engine
 
 import (
+	"slices"
 	"strconv"
 	"strings"
+
+	"plumbrule/checker/source"
 )
 
 // missing words what is not shown: "guard G1: height is not shown". The field
@@ -13,6 +16,7 @@ func (d design) missing(at, field string) string {
 	if err != nil {
 		return words(field) + " " + verb(field) + " not shown"
 	}
+	steps = steps[1:] // the root has no name
 	want := fieldTokens(field)
 	element := namedStep(steps)
 	subject := ""
@@ -71,7 +75,7 @@ func namedStep(steps []step) int {
 		if label(steps[i].node, "mark") != "" {
 			return i
 		}
-		if listed < 0 && i > 0 && isIndex(steps[i].token) {
+		if listed < 0 && steps[i].node.Parent.Kind == source.Array {
 			listed = i
 		}
 	}
@@ -81,12 +85,12 @@ func namedStep(steps []step) int {
 // subjectOf names an element: by its mark, or by its number from one.
 func subjectOf(steps []step, element int) string {
 	kind := steps[element].token
-	if element > 0 && isIndex(kind) {
-		kind = steps[element-1].token
-	}
 	name := label(steps[element].node, "mark")
-	if n, err := strconv.Atoi(steps[element].token); name == "" && err == nil {
-		name = strconv.Itoa(n + 1)
+	if n, err := strconv.Atoi(kind); err == nil && element > 0 {
+		kind = steps[element-1].token
+		if name == "" {
+			name = strconv.Itoa(n + 1)
+		}
 	}
 	return strings.TrimSpace(words(singular(kind)) + " " + name)
 }
@@ -118,8 +122,17 @@ func singular(word string) string {
 	return strings.TrimSuffix(word, "s")
 }
 
+// verb goes with the last field of a path: risers are, a drop within 36 in and
+// a restraint at beams is.
 func verb(path string) string {
-	if path != singular(path) {
+	last := path[strings.LastIndex(path, ".")+1:]
+	parts := strings.Split(last, "_")
+	for _, part := range parts {
+		if slices.Contains([]string{"at", "in", "of", "to", "per", "within"}, part) {
+			return "is"
+		}
+	}
+	if last != singular(last) {
 		return "are"
 	}
 	return "is"

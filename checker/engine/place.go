@@ -4,7 +4,6 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
-	"strconv"
 	"strings"
 
 	"plumbrule/checker/measure"
@@ -17,6 +16,9 @@ import (
 type design struct {
 	doc    *source.Document
 	system measure.System
+	// walked keeps pointers already followed, as many checks look at the same
+	// places. One evaluation owns it.
+	walked map[string][]step
 }
 
 // step is one token of a pointer with the value that it leads to.
@@ -26,21 +28,32 @@ type step struct {
 }
 
 // walk follows a pointer. The error names one that leads nowhere.
+// The first step is the root with an empty token.
 func (d design) walk(pointer string) ([]step, error) {
+	if steps, ok := d.walked[pointer]; ok {
+		return steps, nil
+	}
 	node := d.doc.Find(pointer)
 	if node == nil {
 		return nil, fmt.Errorf("the place %q is not in the design", pointer)
 	}
-	tokens := strings.Split(pointer, "/")[1:]
-	if pointer == "" {
-		tokens = nil
-	}
+	tokens := strings.Split(pointer, "/") // "" splits into the empty token of the root
 	steps := make([]step, len(tokens))
 	for i := len(tokens) - 1; i >= 0; i-- {
 		steps[i] = step{tokens[i], node}
 		node = node.Parent
 	}
+	d.walked[pointer] = steps
 	return steps, nil
+}
+
+// find gives the value at a pointer that walk has followed.
+func (d design) find(pointer string) (*source.Node, error) {
+	steps, err := d.walk(pointer)
+	if err != nil {
+		return nil, err
+	}
+	return steps[len(steps)-1].node, nil
 }
 
 // place fills the places of a result: where its first pointer leads, marks and
@@ -51,7 +64,7 @@ func (d design) place(r *result.Result, at []string) error {
 		return err
 	}
 	r.At = at
-	r.Span = d.doc.Find(at[0]).Span
+	r.Span = steps[len(steps)-1].node.Span
 	for _, s := range steps { // the innermost wins
 		if mark := label(s.node, "mark"); mark != "" {
 			r.Mark = mark
@@ -61,9 +74,9 @@ func (d design) place(r *result.Result, at []string) error {
 		}
 	}
 	for _, pointer := range at[1:] {
-		node := d.doc.Find(pointer)
-		if node == nil {
-			return fmt.Errorf("the place %q is not in the design", pointer)
+		node, err := d.find(pointer)
+		if err != nil {
+			return err
 		}
 		r.Related = append(r.Related, result.Place{Pointer: pointer, Span: node.Span, Text: node.Text})
 	}
@@ -95,7 +108,9 @@ func label(node *source.Node, key string) string {
 
 // fingerprint tells findings apart by what they are about: the check, and the
 // path with the marks of elements in place of their indices. It survives moved
-// lines, changed values and another set.
+// lines, changed values and another set. The key is the field that is not
+// shown, in full, so that a value that is filled in and turns out to be outside
+// is not taken for the old finding.
 func (d design) fingerprint(check, pointer, key string) string {
 	steps, err := d.walk(pointer)
 	if err != nil {
@@ -104,7 +119,7 @@ func (d design) fingerprint(check, pointer, key string) string {
 	parts := []string{check}
 	for i, s := range steps {
 		token := s.token
-		if mark := label(s.node, "mark"); mark != "" && isIndex(token) && i > 0 {
+		if mark := label(s.node, "mark"); mark != "" && i > 0 && steps[i-1].node.Kind == source.Array {
 			token = mark
 		}
 		parts = append(parts, token)
@@ -114,9 +129,4 @@ func (d design) fingerprint(check, pointer, key string) string {
 	}
 	sum := sha256.Sum256([]byte(strings.Join(parts, "\x00")))
 	return hex.EncodeToString(sum[:8])
-}
-
-func isIndex(token string) bool {
-	_, err := strconv.Atoi(token)
-	return err == nil
 }

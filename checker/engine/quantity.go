@@ -131,7 +131,7 @@ func (q quantity) slope() (measure.Slope, bool) {
 // fraction prints a ratio as people say it, 1/4, where its terms are small, and
 // with so many decimals otherwise.
 func fraction(r *big.Rat, places int) string {
-	if r.IsInt() || r.Denom().Cmp(big.NewInt(64)) <= 0 {
+	if r.IsInt() || r.Denom().Cmp(big.NewInt(12)) <= 0 {
 		return r.RatString()
 	}
 	return decimals(r, places)

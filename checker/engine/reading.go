@@ -259,10 +259,13 @@ func (r *run) notShown(row row, d design) (result.Result, error) {
 		}
 		one.Clause = given.Clause
 	}
-	one.Span = d.opening(d.doc.Find(at[0]))
+	node, err := d.find(at[0])
+	if err != nil {
+		return one, err
+	}
+	one.Span = d.opening(node)
 	one.Message = d.missing(at[0], one.Needs)
-	tokens := fieldTokens(one.Needs)
-	one.Fingerprint = d.fingerprint(r.check.ID, at[0], tokens[len(tokens)-1])
+	one.Fingerprint = d.fingerprint(r.check.ID, at[0], one.Needs)
 	return one, row.rest()
 }
 

@@ -18,7 +18,7 @@ type flight struct {
 	measuredTreads []*model.Length
 
 	unit    *Length
-	heights []Length // every riser from the top, as built
+	heights []Length // every riser from the bottom, as built
 }
 
 // split takes the description of the flights; a stair that lists none is one.

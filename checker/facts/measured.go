@@ -67,21 +67,22 @@ func rectangle(m *model.Measured) Rectangle {
 
 // triangle works out the corner from two legs and the diagonal.
 func triangle(m *model.Measured) Triangle {
-	fact := Triangle{At: []string{m.At}}
-	if len(m.Legs) != 2 || m.Diagonal == nil {
+	fact := Triangle{At: []string{m.At}, Diagonal: shown(m.Diagonal), Possible: true}
+	if len(m.Legs) != 2 {
 		return fact
 	}
-	a, b := m.Legs[0].V, m.Legs[1].V
-	places := []string{m.Diagonal.At, m.Legs[0].At, m.Legs[1].At}
-	corner, err := geometry.CornerAngle(a, b, m.Diagonal.V)
-	fact.Possible = err == nil
-	fact.Diagonal = shown(m.Diagonal)
+	a, b := m.Legs[0], m.Legs[1]
+	fact.Square = of(geometry.Diagonal(a.V, b.V), a.At, b.At)
+	if m.Diagonal == nil {
+		return fact
+	}
+	corner, err := geometry.CornerAngle(a.V, b.V, m.Diagonal.V)
 	if err != nil {
+		fact.Possible = false
 		return fact
 	}
-	square := geometry.Diagonal(a, b)
-	fact.Square = of(square, places[1:]...)
-	fact.Deviation = of(apart(m.Diagonal.V, square), places...)
+	places := []string{m.Diagonal.At, a.At, b.At}
+	fact.Deviation = of(apart(m.Diagonal.V, fact.Square.Value), places...)
 	fact.Corner = of(degrees(corner), places...)
 	return fact
 }

@@ -72,7 +72,12 @@ func (s *surface) joists(l *layout) Joists {
 	if r := j.LateralRestraint; r != nil {
 		f.RestraintAtEnds, f.RestraintAtBeams, f.RestraintDepth = shown(r.Ends), shown(r.AtBeams), shown(r.Depth)
 	}
-	if l.missing != "" || (s.frameMissing != "") {
+	for _, missing := range []string{l.missing, s.frameMissing} {
+		if missing != "" && !slices.Contains(f.Missing, missing) {
+			f.Missing = append(f.Missing, missing)
+		}
+	}
+	if len(f.Missing) > 0 {
 		f.Marks = nil
 		return f
 	}
@@ -281,10 +286,11 @@ func (g *gathering) stated() []StatedSpan {
 				nearest = d
 			}
 		}
+		entry := StatedSpan{At: written.At, What: what, Stated: *written, Derived: nearest}
 		if nearest != nil {
-			difference := of(apart(nearest.Value, written.Value), written.At...)
-			list = append(list, StatedSpan{At: written.At, What: what, Stated: *written, Derived: *nearest, Difference: *difference})
+			entry.Difference = of(apart(nearest.Value, written.Value), written.At...)
 		}
+		list = append(list, entry)
 	}
 	var clear, center, back, cantilever []*Length
 	for i := range g.spans {

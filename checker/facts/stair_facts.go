@@ -24,11 +24,8 @@ func (f *Facts) addStair(st *stair) {
 func (st *stair) fact() Stair {
 	s := st.s
 	fact := Stair{
-		At: []string{s.At}, Mark: words(s.Mark), Width: shown(s.Width), WidthAtRails: shown(s.WidthAtRails),
+		At: []string{s.At}, Mark: words(s.Mark), Width: st.width(), WidthAtRails: st.widthAtRails(),
 		TotalRise: st.total, Risers: st.risers(), DropAtTop: st.dropAtTop(),
-	}
-	if s.ClearWidth != nil {
-		fact.Width = shown(s.ClearWidth)
 	}
 	if h := s.Headroom; h != nil {
 		fact.Headroom, fact.OpenToSky = shown(h.Length), h.Length == nil
@@ -45,6 +42,51 @@ func (st *stair) fact() Stair {
 	}
 	st.stringers(&fact)
 	return fact
+}
+
+// width is the clear width where that is shown, else the width.
+func (st *stair) width() *Length {
+	if st.s.ClearWidth != nil {
+		return shown(st.s.ClearWidth)
+	}
+	return shown(st.s.Width)
+}
+
+// widthAtRails is the width left at the handrails, as stated or as their
+// projections leave it.
+func (st *stair) widthAtRails() *Length {
+	if st.s.WidthAtRails != nil {
+		return shown(st.s.WidthAtRails)
+	}
+	width, h := st.width(), st.s.Handrail
+	if width == nil || h == nil || h.Sides == nil {
+		return nil
+	}
+	if h.Sides.V == 0 {
+		return width
+	}
+	out := projection(h)
+	if out == nil {
+		return nil
+	}
+	return of(width.Value-out.Value*measure.Length(h.Sides.V), append(append([]string{}, width.At...), out.At...)...)
+}
+
+// projection is how far a handrail stands into the stair: as stated, or the
+// clear space behind it and the rail itself.
+func projection(h *model.Handrail) *Length {
+	if h.Projection != nil {
+		return shown(h.Projection)
+	}
+	if h.Clearance == nil || h.Profile == nil {
+		return nil
+	}
+	for _, across := range []*model.Length{h.Profile.Diameter, h.Profile.Width} {
+		if across != nil {
+			return of(h.Clearance.V+across.V, h.Clearance.At, across.At)
+		}
+	}
+	return nil
 }
 
 // stringers sets kind, count and spacing.
@@ -77,8 +119,9 @@ func (st *stair) dropAtTop() *Length {
 	if height == nil || len(st.flights) == 0 || len(st.flights[0].heights) == 0 {
 		return height
 	}
-	first := st.flights[0].heights[0]
-	return of(height.Value-first.Value, append(append([]string{}, height.At...), first.At...)...)
+	risers := st.flights[0].heights
+	top := risers[len(risers)-1]
+	return of(height.Value-top.Value, append(append([]string{}, height.At...), top.At...)...)
 }
 
 // compare sets the stated rise against the derived one, and the risers as
@@ -114,7 +157,7 @@ func (st *stair) handrail() Handrail {
 	}
 	fact.At, fact.Present = []string{h.At}, h.Sides == nil || h.Sides.V > 0
 	fact.Sides, fact.Height = shown(h.Sides), shown(h.Height)
-	fact.Clearance, fact.Projection = shown(h.Clearance), shown(h.Projection)
+	fact.Clearance, fact.Projection = shown(h.Clearance), projection(h)
 	fact.Continuous, fact.Returns = shown(h.Continuous), shown(h.Returns)
 	if fact.Returns == nil && h.Ends != nil {
 		fact.Returns = of(h.Ends.V != "free end", h.Ends.At)
@@ -170,7 +213,7 @@ func (st *stair) landings() []Landing {
 			where = "bottom"
 		}
 		l := st.landingBelow(i)
-		fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: where, StairWidth: shown(st.s.Width)}
+		fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: where, StairWidth: st.width()}
 		if l != nil {
 			fact.At = []string{l.At}
 			fact.Depth, fact.Width = st.travel(l)
@@ -191,7 +234,7 @@ func ratio(s *model.Slope) *Slope {
 // topLanding is the one described, or else the platform inwards from the edge
 // that the stair leaves.
 func (st *stair) topLanding() Landing {
-	fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: "top", StairWidth: shown(st.s.Width)}
+	fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: "top", StairWidth: st.width()}
 	if l := st.s.LandingTop; l != nil {
 		fact.At = []string{l.At}
 		fact.Depth, fact.Width = st.travel(l)

@@ -168,6 +168,14 @@ func (s *surface) platform() Platform {
 		return f
 	}
 	at := s.p.Outline.At
+	switch o := s.p.Outline; {
+	case len(o.Walk) > 0:
+		f.Outline = "walk"
+	case len(o.Corners) > 0:
+		f.Outline = "corners"
+	default:
+		f.Outline = "rectangle"
+	}
 	if s.ring != nil {
 		f.Area = of(s.ring.Area(), at)
 		f.Perimeter = of(s.ring.Perimeter(), at)

@@ -74,11 +74,13 @@ type Site struct {
 	GroundSnowLoad *Pressure `json:"ground_snow_load,omitempty" doc:"ground snow load"`
 	SoilBearing    *Pressure `json:"soil_bearing,omitempty" doc:"allowable soil bearing pressure"`
 	FrostDepth     *Length   `json:"frost_depth,omitempty" doc:"depth of frost below grade"`
+	SoilClass      *Words    `json:"soil_class,omitempty" doc:"kind of soil found, as described"`
 }
 
 // House is what is known of the wall behind the deck.
 type House struct {
-	At []string `json:"at" doc:"where it stands in the design; empty if the design has no house"`
+	At      []string `json:"at" doc:"where it stands in the design; empty if the design has no house"`
+	Stories *Count   `json:"stories,omitempty" doc:"stories above the ground at the deck"`
 }
 
 // Platform is one walking surface.
@@ -113,6 +115,7 @@ type Edge struct {
 type Joists struct {
 	At               []string         `json:"at" doc:"the joists"`
 	Platform         string           `json:"platform" doc:"mark of the platform, or its number"`
+	Missing          []string         `json:"missing" doc:"fields that would complete the layout"`
 	Layout           *Words           `json:"layout,omitempty" doc:"equal or on_center"`
 	Spacing          *Length          `json:"spacing,omitempty" doc:"center to center, as it comes out"`
 	Size             *Words           `json:"size,omitempty" doc:"nominal size, as 2x10"`
@@ -191,8 +194,8 @@ type StatedSpan struct {
 	At         []string `json:"at" doc:"the stated value"`
 	What       string   `json:"what" doc:"clear span, span to center or cantilever"`
 	Stated     Length   `json:"stated" doc:"as written"`
-	Derived    Length   `json:"derived" doc:"as derived, the one nearest to what is written"`
-	Difference Length   `json:"difference" doc:"how far they are apart, never negative"`
+	Derived    *Length  `json:"derived,omitempty" doc:"as derived, the one nearest to what is written; absent where the plan gives none"`
+	Difference *Length  `json:"difference,omitempty" doc:"how far they are apart, never negative"`
 }
 
 // JoistMarks compares marks read on site with the layout.

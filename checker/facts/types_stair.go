@@ -39,17 +39,17 @@ type Flight struct {
 	Rise           *Length          `json:"rise,omitempty" doc:"landing to landing"`
 	Run            *Length          `json:"run,omitempty" doc:"total run"`
 	UnitRise       *Length          `json:"unit_rise,omitempty" doc:"rise divided by risers"`
-	RiserHeights   []measure.Length `json:"riser_heights" doc:"every riser from the top; empty where they are not known"`
+	RiserHeights   []measure.Length `json:"riser_heights" doc:"every riser from the bottom; empty where they are not known"`
 	FirstDrop      *Length          `json:"first_drop,omitempty" doc:"decking or landing down to the framing cut of the first tread"`
 	BottomCut      *Length          `json:"bottom_cut,omitempty" doc:"height of the lowest riser cut on the stringer, tread thickness taken off and finish to come added"`
 	RiserMax       *Length          `json:"riser_max,omitempty" doc:"greatest riser, as built where it was measured"`
-	RiserMaxN      int64            `json:"riser_max_n" doc:"which one from the top, from 1; 0 where all are alike"`
+	RiserMaxN      int64            `json:"riser_max_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
 	RiserMin       *Length          `json:"riser_min,omitempty" doc:"smallest riser"`
 	RiserSpread    *Length          `json:"riser_spread,omitempty" doc:"greatest less smallest"`
 	CrossFall      *Length          `json:"cross_fall,omitempty" doc:"how much the last riser differs from one side of the stair to the other, by the slope of the landing"`
 	TreadDepth     *Length          `json:"tread_depth,omitempty" doc:"tread depth as described, nosing to nosing"`
 	TreadMin       *Length          `json:"tread_min,omitempty" doc:"smallest tread depth, nosing to nosing"`
-	TreadMinN      int64            `json:"tread_min_n" doc:"which one from the top, from 1; 0 where all are alike"`
+	TreadMinN      int64            `json:"tread_min_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
 	TreadMax       *Length          `json:"tread_max,omitempty" doc:"greatest tread depth"`
 	TreadSpread    *Length          `json:"tread_spread,omitempty" doc:"greatest less smallest"`
 	Nosing         *Length          `json:"nosing,omitempty" doc:"nosing projection"`

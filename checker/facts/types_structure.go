@@ -115,6 +115,9 @@ type Post struct {
 	BracesAcross     *Flag          `json:"braces_across,omitempty" doc:"true where braces stand square to the beam"`
 	BraceLeg         *Length        `json:"brace_leg,omitempty" doc:"from the post along the beam to the end of the brace"`
 	HasFooting       bool           `json:"has_footing" doc:"true where a footing is described for it"`
+	Freestanding     bool           `json:"freestanding" doc:"true where the platform does not hang on the house"`
+	BeamSpan         *Length        `json:"beam_span,omitempty" doc:"longest bay of the beam beside the post, center to center"`
+	JoistSpan        *Length        `json:"joist_span,omitempty" doc:"longest span of the joists that bear there, center to center"`
 	LiveLoad         *Pressure      `json:"live_load,omitempty" doc:"design live load of the site"`
 	GroundSnowLoad   *Pressure      `json:"ground_snow_load,omitempty" doc:"ground snow load of the site"`
 	Missing          []string       `json:"missing" doc:"fields that would complete height and area"`

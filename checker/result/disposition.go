@@ -1,5 +1,7 @@
 package result
 
+import "slices"
+
 // Tally counts the outcomes of findings and readings.
 func Tally(findings, readings []Result) Counts {
 	var c Counts
@@ -25,8 +27,10 @@ func Tally(findings, readings []Result) Counts {
 }
 
 // Dispose gives the disposition of a design that was checked. A check that
-// could not run weighs like something not shown: the question stays open.
-func Dispose(findings []Result) Disposition {
+// could not run weighs like something not shown: the question stays open. A
+// design on which no check had anything to say was not reviewed, whatever was
+// not found on it.
+func Dispose(findings, readings []Result) Disposition {
 	light, open := false, false
 	for i := range findings {
 		switch findings[i].Outcome {
@@ -37,6 +41,7 @@ func Dispose(findings []Result) Disposition {
 			light = true
 		case NotShown, CouldNotRun:
 			open = true
+		case Within, DoesNotApply, Excused:
 		}
 	}
 	switch {
@@ -44,6 +49,8 @@ func Dispose(findings []Result) Disposition {
 		return CorrectionsNoted
 	case open:
 		return CannotCheck
+	case len(findings) == 0 && !slices.ContainsFunc(readings, func(r Result) bool { return r.Outcome == Within }):
+		return NotReviewed
 	}
 	return NoExceptions
 }

@@ -142,7 +142,7 @@ func (a *adjusting) bending() (float64, error) {
 	}
 	factors := append([]factor{a.durationFactor(), {"CF", size, note, Recalled}}, a.serviceFactors(bending, size)...)
 	factors = append(factors, a.repetitiveFactor())
-	if a.lumber.Brace.free() && !a.lumber.Flat && a.section.Depth > a.section.Width() {
+	if a.lumber.Brace.free() && !a.lumber.Flat && a.section.Depth > a.section.Breadth {
 		starred := a.multiply("Fb", "Fb*", a.reference.Fb, factors)
 		emin := a.value(stability)
 		cl, err := a.lumber.Brace.factor(a.working, a.section, starred, emin)
@@ -152,7 +152,7 @@ func (a *adjusting) bending() (float64, error) {
 		return a.find("Fb′", "Fb* · CL", starred*cl, "psi"), nil
 	}
 	note = "NDS 3.3.3, compression edge held along its length"
-	if a.section.Depth <= a.section.Width() {
+	if a.section.Depth <= a.section.Breadth {
 		note = "NDS 3.3.3, not deeper than wide"
 	}
 	factors = append(factors, factor{"CL", 1, note, Given}, factor{"Cfu", use, "NDS 4.3.7", Recalled})

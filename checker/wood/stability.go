@@ -59,7 +59,9 @@ func (b Brace) factor(w *working, s Section, starred, emin float64) (float64, er
 	lu := w.given("lu", inches(b.Unbraced), "in", "unbraced length")
 	onLength, onDepth := b.effective(lu / s.Depth)
 	le := w.find("le", fmt.Sprintf("%g · lu + %g · d", onLength, onDepth), onLength*lu+onDepth*s.Depth, "in")
-	rb := w.find("RB", "√(le · d / b²)", math.Sqrt(le*s.Depth/(s.Width()*s.Width())), "")
+	// Nails between plies are no glue: what holds each ply is its own breadth.
+	ply := w.given("b_1", s.Breadth, "in", "one ply")
+	rb := w.find("RB", "√(le · d / b_1²)", math.Sqrt(le*s.Depth/(ply*ply)), "")
 	if rb > 50 {
 		return 0, errTooSlender
 	}

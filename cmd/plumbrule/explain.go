@@ -1,25 +1,109 @@
 package main
 
 import (
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
 	"github.com/spf13/cobra"
 
 	"plumbrule/checker"
+	"plumbrule/checker/catalog"
+	"plumbrule/checker/ruleset"
 )
 
 func newExplainCommand(env environment) *cobra.Command {
 	var sets []string
 	cmd := &cobra.Command{
 		Use:   "explain CHECK",
-		Short: "Explain a check: why it matters, its figures, its fields",
+		Short: "Explain a check: why it matters, when it applies, its figures",
+		Long:  "Explain a check by its id, as stairs/riser-height, or list the checks of a topic, as stairs.",
 		Args:  cobra.ExactArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			c, err := checker.New(checker.Options{Sets: sets})
 			if err != nil {
 				return err
 			}
-			return explain(env, c, args[0])
+			return explain(env.out, c, strings.ToLower(args[0]))
 		},
 	}
 	cmd.Flags().StringArrayVar(&sets, "set", nil, "rule set whose figures to show, by `ID or FILE`; repeatable")
 	return cmd
+}
+
+func explain(out io.Writer, c *checker.Checker, name string) error {
+	check := c.Catalog().Find(name)
+	if check == nil {
+		return explainTopic(out, c.Catalog(), name)
+	}
+	fmt.Fprintf(out, "%s: %s\n\n%s\n\nwhy          %s\nconsequence  %s\napplies      where %s\n",
+		check.ID, check.Title, check.Description, check.Why, check.Consequence, check.AppliesWhen)
+	if len(check.Aliases) > 0 {
+		fmt.Fprintf(out, "also called  %s\n", strings.Join(check.Aliases, ", "))
+	}
+	for _, mend := range check.Mend {
+		fmt.Fprintf(out, "to mend      %s\n", mend)
+	}
+	for _, set := range c.Sets() {
+		explainFigures(out, check, set)
+	}
+	_, err := fmt.Fprintln(out, "\nThe building department and the code it adopted decide; figures marked recalled were not read in print.")
+	return err
+}
+
+// explainTopic lists the checks of a topic; a name that is neither says which
+// check was probably meant.
+func explainTopic(out io.Writer, checks *catalog.Catalog, name string) error {
+	var ids, topics []string
+	for _, check := range checks.Checks() {
+		if check.Topic == name {
+			fmt.Fprintf(out, "%-28s %s\n", check.ID, check.Title)
+			ids = append(ids, check.ID)
+		}
+		if !slices.Contains(topics, check.Topic) {
+			topics = append(topics, check.Topic)
+		}
+	}
+	if len(ids) > 0 {
+		return nil
+	}
+	if near := catalog.Nearest(name, append(checks.IDs(), topics...)); near != "" {
+		return fmt.Errorf("there is no check %q; probably %s", name, near)
+	}
+	return fmt.Errorf("there is no check %q; topics: %s", name, strings.Join(topics, ", "))
+}
+
+// explainFigures prints what one set gives a check.
+func explainFigures(out io.Writer, check *catalog.Check, set *ruleset.Set) {
+	given := set.Check(check.ID)
+	if given == nil {
+		fmt.Fprintf(out, "\n%s gives no figures for it\n", set.ID)
+		return
+	}
+	fmt.Fprintf(out, "\n%s (%s %s), %s\n", set.ID, set.Title, set.Edition, given.Clause)
+	for i := range given.Figures {
+		f := &given.Figures[i]
+		asked := check.Figure(f.Name)
+		fmt.Fprintf(out, "  %-14s %s\n", f.Name, figureText(asked, f))
+		fmt.Fprintf(out, "  %-14s %s: %s\n", "", asked.About, status(f))
+		if f.Note != "" {
+			fmt.Fprintf(out, "  %-14s %s\n", "", f.Note)
+		}
+	}
+}
+
+func figureText(asked *catalog.Figure, f *ruleset.Figure) string {
+	if asked.Relation != "" && f.Table == nil {
+		return string(asked.Relation) + " " + f.Text
+	}
+	return f.Text
+}
+
+// status says how far a figure can be trusted, and where it was read.
+func status(f *ruleset.Figure) string {
+	if f.Source != "" {
+		return string(f.Status) + ", " + f.Source
+	}
+	return string(f.Status)
 }

@@ -10,7 +10,7 @@
 #   figures:
 #     min: {type: count, relation: at least, about: least number of fasteners in each board at each joist}
 #   messages:
-#     outside: "each board has {have} at each joist, the limit is {limit}"
+#     outside: "fasteners in each board at each joist are {have}, the limit is {limit}"
 #   exempt:
 #     listed: "boards other than wood are fastened as their listing says"
 #   mend: ["more fasteners where each board crosses a joist"]

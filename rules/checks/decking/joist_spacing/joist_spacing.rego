@@ -16,7 +16,8 @@
 #   messages:
 #     outside: "joist spacing is {have}, these boards reach across {limit}"
 #     within: "joist spacing is {have}, these boards reach across {limit}"
-#     listed: "joist spacing is {have}, the boards are listed for {listed} and the limit is {limit}"
+#     listed: "joist spacing is {have}, the boards are listed for {listed}"
+#     cap: "joist spacing is {have}, the boards are listed for {listed} and the limit under any decking is {limit}"
 #     beyond_angle: "boards lie at {angle} from square, further round than the table goes"
 #     beyond_thickness: "boards are {thickness} thick, thinner than the table goes"
 #     not_permitted: "boards of {thickness} are not permitted this way"
@@ -60,6 +61,23 @@ _reach[i] := "multiple" if {
 _reach[i] := "single" if {
 	some i, joists in _joists
 	joists < figures.multiple_from
+}
+
+# How many joists a board rests on does not matter where both columns say the same.
+_reach[i] := "multiple" if {
+	some i, boards in _uncounted
+	boards.joist_spacing.value > figures.spacing.cells[_row[i]][_lay[i]].multiple
+}
+
+_reach[i] := "single" if {
+	some i, boards in _uncounted
+	boards.joist_spacing.value <= figures.spacing.cells[_row[i]][_lay[i]].single
+}
+
+_uncounted[i] := boards if {
+	some i, boards in _wood
+	not _joists[i]
+	figures.multiple_from
 }
 
 _wood[i] := boards if {
@@ -129,7 +147,7 @@ readings contains {
 	"at": array.concat(boards.joist_spacing.at, listed.at), "have": boards.joist_spacing.value,
 	"figure": "cap", "limit": limit,
 	"outside": boards.joist_spacing.value > limit,
-	"say": "listed", "listed": listed.value,
+	"say": {true: "cap", false: "listed"}[listed.value > figures.cap], "listed": listed.value,
 } if {
 	some i, listed in _listed
 	boards := input.decking[i]
@@ -169,7 +187,8 @@ _missing[i] contains "platforms[].decking.thickness" if {
 }
 
 _missing[i] contains "platforms[].decking.joists_per_board" if {
-	some i, _ in _wood
+	some i, boards in _uncounted
+	boards.joist_spacing
 	not _reach[i]
 }
 

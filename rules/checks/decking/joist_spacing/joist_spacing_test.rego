@@ -65,7 +65,7 @@ _row(have, limit, cell, outside) := {
 _listing(have, limit, listed, field, outside) := {
 	"at": ["/platforms/0/joists/spacing", concat("/", [_boards, field])], "have": have,
 	"figure": "cap", "limit": limit, "outside": outside,
-	"say": "listed", "listed": listed,
+	"say": {true: "cap", false: "listed"}[listed > (24 * _inch)], "listed": listed,
 }
 
 _asked(needs) := {{"at": [_boards], "needs": need} | some need in needs}
@@ -168,6 +168,26 @@ test_listing_does_not_lift_the_cap if {
 	}
 }
 
+test_uncounted_joists_matter_only_between_the_columns if {
+	uncounted := object.remove(_wood, ["joist_count"])
+	every case in [
+		[12 * _inch, 12 * _inch, "single", false],
+		[(16 * _inch) + 1, 16 * _inch, "multiple", true],
+	] {
+		[have, limit, reach, outside] := case
+		_said([object.union(uncounted, {"joist_spacing": _spacing(have)})]) == {
+			"readings": {_row(have, limit, [0, "perpendicular", reach], outside)},
+			"unknown": set(),
+		}
+	}
+	every have in [(12 * _inch) + 1, 16 * _inch] {
+		_said([object.union(uncounted, {"joist_spacing": _spacing(have)})]) == {
+			"readings": set(),
+			"unknown": _asked({"platforms[].decking.joists_per_board"}),
+		}
+	}
+}
+
 test_missing_listing_is_not_shown if {
 	_said([object.remove(_composite(0, 1), ["listed_straight"])]) == {"readings": set(), "unknown": _asked({"platforms[].decking.listed_max_spacing"})}
 	_said([object.remove(_composite(_degree, 1), ["listed_diagonal"])]) == {
@@ -183,6 +203,7 @@ test_missing_values_are_not_shown if {
 		[["thickness"], "platforms[].decking.thickness"],
 		[["joist_spacing"], "platforms[].joists.spacing"],
 		[["joist_count"], "platforms[].decking.joists_per_board"],
+		[["joist_count", "joist_spacing"], "platforms[].joists.spacing"],
 	] {
 		_said([object.remove(_wood, case[0])]) == {"readings": set(), "unknown": _asked({case[1]})}
 	}

@@ -15,9 +15,9 @@
 #     notched_sizes: {type: list, optional: true, about: the only sizes of post for which notching is judged}
 #   values: {drop: length, trigger: length, size: words}
 #   messages:
-#     outside: "guard posts are fixed by {have}, which is not accepted"
-#     within: "guard posts are fixed by {have}"
-#     loose: "guard posts are fixed by {have}, and nothing keeps that member from rotating"
+#     outside: "guard posts are fixed with {have}, which is not accepted"
+#     within: "guard posts are fixed with {have}"
+#     loose: "guard posts are fixed with {have}, and nothing keeps that member from rotating"
 #     notched: "guard posts are notched at the fixing, which is not accepted"
 #     whole: "guard posts are not notched at the fixing"
 #   exempt:

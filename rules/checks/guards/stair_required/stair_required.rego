@@ -34,8 +34,18 @@ readings contains {
 	not guard.present
 }
 
-unknown contains {"at": guard.at, "needs": "stairs[].total_rise"} if {
-	some guard in input.stair_guards
+_unmeasured[i] := guard if {
+	some i, guard in input.stair_guards
 	not guard.present
 	not guard.drop
+}
+
+unknown contains {"at": guard.at, "needs": "stairs[].total_rise"} if {
+	some i, guard in _unmeasured
+	not input.stairs[i].total_rise
+}
+
+unknown contains {"at": guard.at, "needs": "stairs[].risers"} if {
+	some i, guard in _unmeasured
+	input.stairs[i].total_rise
 }

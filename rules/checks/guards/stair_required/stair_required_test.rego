@@ -71,3 +71,12 @@ test_guarded_stair_is_within_at_any_height if {
 		}
 	}
 }
+
+test_rise_without_risers_needs_the_risers if {
+	doc := {
+		"stairs": [{"at": ["/stairs/0"], "total_rise": {"value": 1219200000, "at": ["/stairs/0/total_rise"]}}],
+		"stair_guards": [_bare(0)],
+	}
+	stair_required.unknown == {{"at": ["/stairs/0"], "needs": "stairs[].risers"}} with input as doc
+		with data.figures as _figures
+}

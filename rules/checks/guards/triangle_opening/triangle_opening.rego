@@ -9,7 +9,7 @@
 #   applies_when: a stair is described
 #   reads: [guards/stair-required]
 #   figures:
-#     sphere: {type: length, relation: less than, about: sphere that must not pass through the triangle of tread, riser and bottom rail}
+#     sphere: {type: length, relation: less than, about: "sphere that must not pass through the triangle of tread, riser and bottom rail"}
 #   values: {drop: length, trigger: length}
 #   messages:
 #     outside: "opening between tread, riser and bottom rail takes {have}, a sphere of {limit} must not pass"

@@ -120,7 +120,7 @@ readings contains row if {
 	some row in rows
 }
 
-unknown contains {"at": joist.joists, "needs": need} if {
+_needs[i] contains need if {
 	some i, joist in input.joist_cantilevers
 	i in _open
 	not _beyond[i]
@@ -128,9 +128,20 @@ unknown contains {"at": joist.joists, "needs": need} if {
 	need != "platforms[].joists.spacing"
 }
 
-unknown contains {"at": joist.joists, "needs": need} if {
+_needs[i] contains need if {
 	some i, joist in input.joist_cantilevers
 	not _row[i]
 	not _beyond[i]
 	some need in joist.missing
+}
+
+unknown contains {"at": input.joist_cantilevers[i].joists, "needs": need} if {
+	some i, needs in _needs
+	some need in needs
+	not startswith(need, "site.")
+}
+
+unknown contains {"at": input.site.at, "needs": need} if {
+	some need in _needs[_]
+	startswith(need, "site.")
 }

@@ -19,7 +19,7 @@ _figures := object.union(_quarter, {
 })
 
 _under(figures, members) := result if {
-	result := {"readings": cantilever.readings, "unknown": cantilever.unknown} with input as {"joist_cantilevers": members}
+	result := {"readings": cantilever.readings, "unknown": cantilever.unknown} with input as {"site": {"at": ["/site"]}, "joist_cantilevers": members}
 		with data.figures as {"joists": {"cantilever": figures}}
 }
 
@@ -53,7 +53,11 @@ _table(past, behind, limit, row, outside) := {
 	"outside": outside, "say": "table", "back_span": behind,
 }
 
-_asked(needs) := {{"at": [_joists], "needs": need} | some need in needs}
+_asked(needs) := {{"at": [_lacks(need)], "needs": need} | some need in needs}
+
+_lacks(need) := "/site" if startswith(need, "site.")
+
+_lacks(need) := _joists if not startswith(need, "site.")
 
 test_quarter_of_the_back_span_is_exact_in_both_units if {
 	every case in [[18 * _inch, 72 * _inch], [650000000, 2600000000]] {

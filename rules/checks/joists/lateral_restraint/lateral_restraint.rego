@@ -13,9 +13,9 @@
 #     min_share: {type: ratio, relation: at least, about: least depth of blocking as a share of the joist}
 #   values: {depth: length, joist: length}
 #   messages:
-#     outside: "joist ends are held by {have}, accepted are {limit}"
-#     within: "joist ends are held by {have}"
-#     beams: "joists on the beams are held by {have}, accepted are {limit}"
+#     outside: "restraint of the joist ends is {have}, accepted are {limit}"
+#     within: "restraint of the joist ends is {have}"
+#     beams: "restraint of the joists on the beams is {have}, accepted are {limit}"
 #     shallow: "blocking on the beams is {depth} deep, at least {limit} of the {joist} joist is asked for"
 #   mend: ["full-depth blocking between the joists on every beam, a rim joist nailed to every end"]
 package checks.joists.lateral_restraint

@@ -94,16 +94,27 @@ readings contains row if {
 
 readings contains row if some row in _beyond[_]
 
-unknown contains {"at": span.joists, "needs": need} if {
+_needs[i] contains need if {
 	some i, span in input.joist_spans
 	i in _open
 	not _beyond[i]
 	some need in spans.missing(span)
 }
 
-unknown contains {"at": span.joists, "needs": need} if {
+_needs[i] contains need if {
 	some i, span in input.joist_spans
 	not _beyond[i]
 	not _measured[i]
 	some need in span.missing
+}
+
+unknown contains {"at": input.joist_spans[i].joists, "needs": need} if {
+	some i, needs in _needs
+	some need in needs
+	not startswith(need, "site.")
+}
+
+unknown contains {"at": input.site.at, "needs": need} if {
+	some need in _needs[_]
+	startswith(need, "site.")
 }

@@ -29,7 +29,7 @@ _figures := {
 }
 
 _under(figures, members) := result if {
-	result := {"readings": span.readings, "unknown": span.unknown} with input as {"joist_spans": members}
+	result := {"readings": span.readings, "unknown": span.unknown} with input as {"site": {"at": ["/site"]}, "joist_spans": members}
 		with data.figures as {"joists": {"span": figures}}
 }
 
@@ -64,7 +64,11 @@ _cell(row, column) := ["southern pine", "2x10", row, column]
 
 _limit := 168 * _inch # 14 ft, 4267.2 mm
 
-_asked(needs) := {{"at": [_joists], "needs": need} | some need in needs}
+_asked(needs) := {{"at": [_lacks(need)], "needs": need} | some need in needs}
+
+_lacks(need) := "/site" if startswith(need, "site.")
+
+_lacks(need) := _joists if not startswith(need, "site.")
 
 test_span_over_at_and_under_the_limit if {
 	every case in [[396875, true], [10000, true], [0, false], [-396875, false], [-10000, false]] {

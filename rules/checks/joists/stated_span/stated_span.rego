@@ -28,3 +28,8 @@ readings contains {
 } if {
 	some stated in input.stated_spans
 }
+
+unknown contains {"at": stated.at, "needs": "platforms[].beams"} if {
+	some stated in input.stated_spans
+	not stated.difference
+}

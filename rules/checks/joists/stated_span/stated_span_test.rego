@@ -7,7 +7,7 @@ _limit := 25400000 # 1 in, 25.4 mm
 _derived := 3048000000 # 10 ft
 
 _said(stated) := result if {
-	result := {"readings": stated_span.readings} with input as {"stated_spans": stated}
+	result := {"readings": stated_span.readings, "unknown": stated_span.unknown} with input as {"stated_spans": stated}
 		with data.figures as {"joists": {"stated_span": {"tolerance": _limit}}}
 }
 
@@ -28,16 +28,23 @@ _reading(n, apart, outside) := {
 
 test_difference_over_at_and_under_the_tolerance if {
 	every case in [[396875, true], [10000, true], [0, false], [-396875, false], [-10000, false]] {
-		_said([_stated(0, _limit + case[0])]) == {"readings": {_reading(0, _limit + case[0], case[1])}}
+		_said([_stated(0, _limit + case[0])]) == {"readings": {_reading(0, _limit + case[0], case[1])}, "unknown": set()}
 	}
 }
 
 test_one_bad_of_two if {
-	_said([_stated(0, 0), _stated(1, 2 * _limit)]) == {"readings": {_reading(0, 0, false), _reading(1, 2 * _limit, true)}}
+	_said([_stated(0, 0), _stated(1, 2 * _limit)]) == {"readings": {_reading(0, 0, false), _reading(1, 2 * _limit, true)}, "unknown": set()}
 }
 
 test_no_subject_no_check if {
 	not stated_span.applies with input as {"stated_spans": []}
 	stated_span.applies with input as {"stated_spans": [_stated(0, 0)]}
-	_said([]) == {"readings": set()}
+	_said([]) == {"readings": set(), "unknown": set()}
+}
+
+test_plan_without_a_span_is_not_shown if {
+	_said([object.remove(_stated(0, 0), ["derived", "difference"])]) == {
+		"readings": set(),
+		"unknown": {{"at": [_place(0)], "needs": "platforms[].beams"}},
+	}
 }

@@ -49,10 +49,20 @@ unknown contains {"at": joists.at, "needs": "platforms[].joists.spacing"} if {
 	not joists.spacing
 }
 
-unknown contains {"at": joists.at, "needs": "platforms[].outline"} if {
-	some joists in _fixed
+_unplaced[i] := joists if {
+	some i, joists in _fixed
 	joists.spacing
 	not joists.last_bay
+}
+
+unknown contains {"at": joists.at, "needs": need} if {
+	some joists in _unplaced
+	some need in joists.missing
+}
+
+unknown contains {"at": joists.at, "needs": "platforms[].outline"} if {
+	some joists in _unplaced
+	not joists.missing[0]
 }
 
 exempt contains {"at": joists.layout.at, "because": _because[joists.layout.value]} if {

@@ -51,6 +51,7 @@ test_missing_values_are_not_shown if {
 		[_bare(0), "platforms[].joists.layout"],
 		[_laid(0, "on_center"), "platforms[].joists.spacing"],
 		[object.remove(_fixed(0, 1), ["last_bay"]), "platforms[].outline"],
+		[object.union(object.remove(_fixed(0, 1), ["last_bay"]), {"missing": ["platforms[].decking.overhang"]}), "platforms[].decking.overhang"],
 	] {
 		_said([case[0]]) == {"readings": set(), "exempt": set(), "unknown": {{"at": [_place(0)], "needs": case[1]}}}
 	}

@@ -8,7 +8,7 @@
 #   why: A deck out of level shows against the siding, and doors, rails and stairs are cut to fit the slope.
 #   applies_when: heights of a surface were measured
 #   figures:
-#     max: {type: length, relation: at most, about: greatest difference in height, over the distance that it is given for}
+#     max: {type: length, relation: at most, about: "greatest difference in height, over the distance that it is given for"}
 #     over: {type: length, about: distance between two points that the limit is given for}
 #   values: {distance: length}
 #   messages:

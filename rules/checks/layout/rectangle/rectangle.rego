@@ -12,9 +12,9 @@
 #     short_under: {type: length, about: length below which a frame is short}
 #     long: {type: length, relation: at most, about: greatest difference of opposite sides on a longer frame}
 #     miss: {type: length, relation: at most, about: greatest miss of the sixth measure}
-#     target: {type: length, relation: at most, about: working target for the difference of the diagonals, over the target's length}
+#     target: {type: length, relation: at most, about: "working target for the difference of the diagonals, over the target's length"}
 #     target_over: {type: length, about: length of diagonal that the target is given for}
-#     outer: {type: length, relation: at most, about: outer limit for the difference of the diagonals, over the outer limit's length}
+#     outer: {type: length, relation: at most, about: "outer limit for the difference of the diagonals, over the outer limit's length"}
 #     outer_over: {type: length, about: length of diagonal that the outer limit is given for}
 #   values: {outer: length}
 #   messages:

@@ -8,9 +8,9 @@
 #   why: A corner out of square goes on into every joist, board and stair that is laid out from it.
 #   applies_when: a corner triangle was measured
 #   figures:
-#     target: {type: length, relation: at most, about: working target for the diagonal, over the target's length}
+#     target: {type: length, relation: at most, about: "working target for the diagonal, over the target's length"}
 #     target_over: {type: length, about: length of diagonal that the target is given for}
-#     outer: {type: length, relation: at most, about: outer limit for the diagonal, over the outer limit's length}
+#     outer: {type: length, relation: at most, about: "outer limit for the diagonal, over the outer limit's length"}
 #     outer_over: {type: length, about: length of diagonal that the outer limit is given for}
 #   values: {square: length, diagonal: length, outer: length}
 #   messages:

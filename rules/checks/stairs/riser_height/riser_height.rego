@@ -12,7 +12,7 @@
 #   values: {n: count}
 #   messages:
 #     outside: "risers are {have} high, the limit is {limit}"
-#     one: "riser {n} from the top is {have} high, the limit is {limit}"
+#     one: "riser {n} is {have} high, the limit is {limit}"
 #   exempt: {}
 #   mend:
 #     - "more risers: each becomes lower, and the stair one tread longer"

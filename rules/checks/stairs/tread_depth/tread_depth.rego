@@ -12,7 +12,7 @@
 #   values: {n: count}
 #   messages:
 #     outside: "treads are {have} deep, the limit is {limit}"
-#     one: "tread {n} from the top is {have} deep, the limit is {limit}"
+#     one: "tread {n} is {have} deep, the limit is {limit}"
 #   exempt: {}
 #   mend:
 #     - "deeper treads: the stair becomes longer by as much on every tread"

@@ -1,0 +1,44 @@
+# METADATA
+# title: Beam cantilever
+# description: The length of a beam past its last post as a share of the bay behind it.
+# custom:
+#   id: beams/cantilever
+#   aliases: []
+#   consequence: structure
+#   why: A beam that reaches far past its last post bends there most, and lifts off the post behind.
+#   applies_when: a beam runs past its last post
+#   figures:
+#     max_ratio: {type: ratio, relation: at most, about: greatest cantilever as a share of the bay behind it}
+#   values: {beam: words, end: words, cantilever: length, back_span: length}
+#   messages:
+#     outside: "beam {beam} passes its last post by {cantilever} at its {end} on a bay of {back_span}, the limit is {limit} of it"
+#     within: "beam {beam} passes its last post by {cantilever} at its {end} on a bay of {back_span}, the limit is {limit} of it"
+#   mend:
+#     - "the last post closer to the end of the beam"
+#     - "a shorter beam"
+package checks.beams.cantilever
+
+import data.figures.beams.cantilever as figures
+
+applies if count(input.beam_cantilevers) > 0
+
+_complete[i] := end if {
+	some i, end in input.beam_cantilevers
+	end.cantilever
+	end.back_span
+}
+
+readings contains {
+	"at": end.cantilever.at, "have": {"rise": end.cantilever.value, "run": end.back_span.value},
+	"figure": "max_ratio", "limit": figures.max_ratio,
+	"outside": end.cantilever.value * figures.max_ratio.run > end.back_span.value * figures.max_ratio.rise,
+	"beam": end.beam, "end": end.end, "cantilever": end.cantilever.value, "back_span": end.back_span.value,
+} if {
+	some end in _complete
+}
+
+unknown contains {"at": end.at, "needs": need} if {
+	some i, end in input.beam_cantilevers
+	not _complete[i]
+	some need in end.missing
+}

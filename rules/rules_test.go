@@ -33,7 +33,7 @@ func load(t testing.TB) *catalog.Catalog {
 // eachRego visits every Rego file, tests included.
 func eachRego(t *testing.T, visit func(file string, text []byte)) {
 	t.Helper()
-	err := fs.WalkDir(rules.Checks(), ".", func(file string, entry fs.DirEntry, err error) error {
+	err := fs.WalkDir(rules.Checks(), ".", func(file string, _ fs.DirEntry, err error) error {
 		if err != nil || path.Ext(file) != ".rego" {
 			return err
 		}
@@ -137,11 +137,13 @@ func TestEveryCheckStandsInItsPlace(t *testing.T) {
 }
 
 // TestChecksHoldNoFigure refuses numbers in checks and library that could be a
-// limit of some code: figures belong to sets.
+// limit of some code: figures belong to sets. The library may turn one unit of
+// facts into another, which takes a power of ten.
 func TestChecksHoldNoFigure(t *testing.T) {
 	for file, m := range load(t).Modules() {
 		ast.WalkTerms(m, func(term *ast.Term) bool {
-			if n, ok := term.Value.(ast.Number); ok && !slices.Contains([]string{"0", "1", "2"}, string(n)) {
+			n, ok := term.Value.(ast.Number)
+			if ok && !slices.Contains([]string{"0", "1", "2"}, string(n)) && !(strings.HasPrefix(file, "lib/") && powerOfTen.MatchString(string(n))) {
 				t.Errorf("%s:%d:%d: the number %s looks like a figure", file, term.Location.Row, term.Location.Col, n)
 			}
 			return false
@@ -170,7 +172,9 @@ func TestIDsThatOthersRelyOn(t *testing.T) {
 	}
 }
 
-var finding = regexp.MustCompile(`\b(safe|compliant|passes|approved)\b`)
+var powerOfTen = regexp.MustCompile(`^1(000)+$`)
+
+var verdict = regexp.MustCompile(`\b(safe|compliant|passes|approved)\b`)
 
 // TestNoVerdicts keeps the words for people to warnings.
 func TestNoVerdicts(t *testing.T) {
@@ -183,7 +187,7 @@ func TestNoVerdicts(t *testing.T) {
 			}
 		}
 		for _, line := range lines {
-			if word := finding.FindString(line); word != "" {
+			if word := verdict.FindString(line); word != "" {
 				t.Errorf("%s says %q in %q", check.ID, word, line)
 			}
 		}

@@ -131,17 +131,21 @@ func (c *Catalog) Modules() map[string]*ast.Module { return c.modules }
 // FiguresSchema gives the JSON Schema of the figures as checks read them,
 // data.figures: topic, check and figure by name.
 func (c *Catalog) FiguresSchema() map[string]any {
-	topics := map[string]any{}
+	byTopic := map[string]map[string]any{}
 	for _, check := range c.checks {
 		figures := map[string]any{}
 		for _, figure := range check.Figures {
 			figures[figure.Name] = figure.Kind.Schema()
 		}
 		topic, name := check.Path()
-		if topics[topic] == nil {
-			topics[topic] = object(map[string]any{})
+		if byTopic[topic] == nil {
+			byTopic[topic] = map[string]any{}
 		}
-		topics[topic].(map[string]any)["properties"].(map[string]any)[name] = object(figures)
+		byTopic[topic][name] = object(figures)
+	}
+	topics := make(map[string]any, len(byTopic))
+	for topic, checks := range byTopic {
+		topics[topic] = object(checks)
 	}
 	return object(topics)
 }

@@ -120,9 +120,6 @@ func (r *run) trust(one *result.Result, row row, given *ruleset.Figure) error {
 		one.Status, one.Source = string(cell.Status), cell.Source
 		one.Notes = append(one.Notes, fmt.Sprintf("%s: %s", given.Table.Title, cell.Row))
 	}
-	if one.Status == string(ruleset.Recalled) {
-		one.Notes = append(one.Notes, "this figure is recalled, not read in print")
-	}
 	for _, note := range []string{cell.Note, given.Note, r.given.Note} {
 		if note != "" {
 			one.Notes = append(one.Notes, note)

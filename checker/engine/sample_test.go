@@ -229,12 +229,12 @@ func evaluate(t testing.TB, change func(map[string]string), sets ...string) []re
 	return e.Evaluate(t.Context(), sampleFacts(), document(t, designText), measure.Imperial)
 }
 
-func replace(file, old, new string) func(map[string]string) {
+func replace(file, old, fresh string) func(map[string]string) {
 	return func(modules map[string]string) {
 		if !strings.Contains(modules[file], old) {
 			panic("the module has no " + old)
 		}
-		modules[file] = strings.Replace(modules[file], old, new, 1)
+		modules[file] = strings.Replace(modules[file], old, fresh, 1)
 	}
 }
 

@@ -160,7 +160,7 @@ func TestTableReadingsCarryTheirCell(t *testing.T) {
 		t.Errorf("/a: limit %+v, margin %+v", a.Limit, a.Margin)
 	}
 	b := at(t, results, "/b")
-	want := []string{"Table of spans: 2x8, 16 in", "this figure is recalled, not read in print"}
+	want := []string{"Table of spans: 2x8, 16 in"}
 	if b.Outcome != result.Within || b.Margin.Number != 0 || b.Status != "recalled" || !slices.Equal(b.Notes, want) {
 		t.Errorf("/b: %+v", b)
 	}

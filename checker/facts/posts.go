@@ -71,7 +71,7 @@ func (g *girder) post(s *support, i int, n int64, own *model.Post) Post {
 
 // describe takes over what a description of posts shows; the one of a single
 // post comes after the one of all and takes its place field by field.
-func (g *girder) describe(fact *Post, m *model.Member, material *model.Words, base *model.PostBase, cap *model.PostCap, restrained *model.Flag, braces *model.Braces) {
+func (g *girder) describe(fact *Post, m *model.Member, material *model.Words, base *model.PostBase, top *model.PostCap, restrained *model.Flag, braces *model.Braces) {
 	if m.Dimensions() != nil {
 		fact.Size = g.size(m)
 	}
@@ -84,8 +84,8 @@ func (g *girder) describe(fact *Post, m *model.Member, material *model.Words, ba
 	if base != nil {
 		fact.BaseKind, fact.BaseHolds, fact.Embedment = shown(base.Kind), shown(base.UpliftAndLateral), shown(base.Embedment)
 	}
-	if cap != nil {
-		fact.CapKind, fact.CapBolts, fact.CapBoltDiameter = shown(cap.Kind), shown(cap.Bolts), shown(cap.BoltDiameter)
+	if top != nil {
+		fact.CapKind, fact.CapBolts, fact.CapBoltDiameter = shown(top.Kind), shown(top.Bolts), shown(top.BoltDiameter)
 	}
 	if restrained != nil {
 		fact.Restrained = shown(restrained)

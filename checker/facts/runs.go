@@ -124,11 +124,11 @@ func (g *gathering) bay(a, b *bearing) {
 			span.Missing = append(span.Missing, missing)
 		}
 	}
-	if clear := b.near() - a.far(); len(span.Missing) == 0 {
-		if clear <= 0 {
+	if gap := b.near() - a.far(); len(span.Missing) == 0 {
+		if gap <= 0 {
 			return // two beams side by side: nothing spans between them
 		}
-		span.ClearSpan = of(clear, g.places(a.at, b.at)...)
+		span.ClearSpan = of(gap, g.places(a.at, b.at)...)
 	}
 	if a.name != "ledger" || a.missing == "" {
 		span.SpanToCenter = of(b.center-a.center, g.places(a.at, b.at)...)
@@ -292,14 +292,14 @@ func (g *gathering) stated() []StatedSpan {
 		}
 		list = append(list, entry)
 	}
-	var clear, center, back, cantilever []*Length
+	var faces, center, back, cantilever []*Length
 	for i := range g.spans {
-		clear, center = append(clear, g.spans[i].ClearSpan), append(center, g.spans[i].SpanToCenter)
+		faces, center = append(faces, g.spans[i].ClearSpan), append(center, g.spans[i].SpanToCenter)
 	}
 	for i := range g.cantilevers {
 		back, cantilever = append(back, g.cantilevers[i].BackSpan), append(cantilever, g.cantilevers[i].Cantilever)
 	}
-	add("clear span", shown(j.StatedClearSpan), clear)
+	add("clear span", shown(j.StatedClearSpan), faces)
 	add("span to center", shown(j.StatedCenterSpan), center)
 	add("back span", shown(j.StatedBackSpan), back)
 	add("cantilever", shown(j.StatedCantilever), cantilever)

@@ -5,7 +5,6 @@ import (
 	"math"
 	"testing"
 
-	"plumbrule/checker/facts"
 	"plumbrule/checker/measure"
 )
 
@@ -263,6 +262,6 @@ measured:
 	if m.WorstN != 16 || m.Missing != 0 {
 		t.Errorf("mark %d, %d missing", m.WorstN, m.Missing)
 	}
-	var got facts.Length = *derive(t, fmt.Sprintf(deck, "0 in, 15.9 in")).JoistMarks[0].Worst
+	got := *derive(t, fmt.Sprintf(deck, "0 in, 15.9 in")).JoistMarks[0].Worst
 	want(t, "exact marks", &got, "0 in")
 }

@@ -77,14 +77,14 @@ func (fr *frame) cross(c *carrier, p *piece, k int) crossing {
 }
 
 // side adds a span beside the beam.
-func (x *crossing) side(center, clear measure.Length, missing string) {
+func (x *crossing) side(center, gap measure.Length, missing string) {
 	x.sides++
 	x.builder += float64(center) / 2
 	x.statics += float64(center) / 2
 	if center > x.center {
 		x.center, x.clear = center, nil
 		if missing == "" {
-			x.clear = of(clear)
+			x.clear = of(gap)
 		}
 	}
 }

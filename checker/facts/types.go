@@ -11,15 +11,24 @@ type Of[T any] struct {
 
 // The kinds of value. All are used through pointers: nil means not shown.
 type (
-	Length   = Of[measure.Length]   // nanometres
-	Pressure = Of[measure.Pressure] // micropascals
-	Force    = Of[measure.Force]    // micronewtons
-	Angle    = Of[measure.Angle]    // micro-degrees
-	Slope    = Of[Ratio]            // rise over run
-	Area     = Of[int64]            // square millimetres
-	Count    = Of[int64]            // a whole number
-	Words    = Of[string]           // a word of the description
-	Flag     = Of[bool]             // yes or no
+	// Length is in nanometres.
+	Length = Of[measure.Length]
+	// Pressure is in micropascals.
+	Pressure = Of[measure.Pressure]
+	// Force is in micronewtons.
+	Force = Of[measure.Force]
+	// Angle is in micro-degrees.
+	Angle = Of[measure.Angle]
+	// Slope is a rise over a run.
+	Slope = Of[Ratio]
+	// Area is in square millimetres.
+	Area = Of[int64]
+	// Count is a whole number.
+	Count = Of[int64]
+	// Words is a word or text of the description.
+	Words = Of[string]
+	// Flag is yes or no.
+	Flag = Of[bool]
 )
 
 // Ratio is a slope or another fraction, compared by cross-multiplying.

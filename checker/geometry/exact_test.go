@@ -78,7 +78,7 @@ func TestRootIsNearest(t *testing.T) {
 }
 
 func TestCeilings(t *testing.T) {
-	for a := int64(0); a < 40; a++ {
+	for a := range int64(40) {
 		for b := int64(1); b < 12; b++ {
 			want := int64(math.Ceil(float64(a) / float64(b)))
 			if got := ceilDiv(measure.Length(a), measure.Length(b)); got != want {

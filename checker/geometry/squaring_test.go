@@ -168,7 +168,7 @@ func TestTrueMeasuresClose(t *testing.T) {
 		off := func() measure.Length { return measure.Length(rnd.Int64N(int64(3 * measure.Foot))) }
 		a, h := feet(8+rnd.Int64N(20), 0, 0), feet(8+rnd.Int64N(20), 0, 0)
 		p := [4]geometry.Point{{X: off(), Y: off()}, {X: a - off(), Y: off()}, {X: a - off(), Y: h - off()}, {X: off(), Y: h - off()}}
-		got := rectangle(t, [4]measure.Length(first(measured(p))), second(measured(p)))
+		got := rectangle(t, first(measured(p)), second(measured(p)))
 		if got.Closure > 20 || got.Closure < -20 {
 			t.Fatalf("closure of true measures is %d nm: %v", got.Closure, p)
 		}
@@ -216,7 +216,7 @@ func TestShapes(t *testing.T) {
 	}
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {
-			r := rectangle(t, [4]measure.Length(first(measured(c.p))), second(measured(c.p)))
+			r := rectangle(t, first(measured(c.p)), second(measured(c.p)))
 			if got := r.Shape(inches(0, 1, 4)); got != c.want {
 				t.Errorf("got %d, want %d", got, c.want)
 			}

@@ -28,7 +28,7 @@ func fold(text string) (string, *fault) {
 
 // plain reports whether folding would change nothing but the spaces at the ends.
 func plain(text string) bool {
-	for i := 0; i < len(text); i++ {
+	for i := range len(text) {
 		if c := text[i]; c >= utf8.RuneSelf || c == '\t' || c == '\'' && i > 0 && text[i-1] == '\'' {
 			return false
 		}

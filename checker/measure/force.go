@@ -42,7 +42,7 @@ func ParseForce(text string) (Force, System, error) {
 }
 
 // Text prints the force in lb or kN with at most four decimals.
-func (f Force) Text(sys System) string { return forceIn(sys).print(int64(f), 4) }
+func (f Force) Text(sys System) string { return forceIn(sys).print(int64(f)) }
 
 // In counts the force in lb or kN, rounded to six decimals, and names that unit.
 func (f Force) In(sys System) (float64, string) {

@@ -53,14 +53,14 @@ func (p Pressure) Text(sys System) string {
 	const stressPSI, stressMPa = 100, 1e12
 	if sys == Metric {
 		if p >= stressMPa || p <= -stressMPa {
-			return pressureIn("MPa").print(int64(p), 4)
+			return pressureIn("MPa").print(int64(p))
 		}
-		return pressureIn("kPa").print(int64(p), 4)
+		return pressureIn("kPa").print(int64(p))
 	}
 	if psi, _ := pressureIn("psi").in(int64(p)).Float64(); psi > stressPSI-1e-9 || psi < -stressPSI+1e-9 {
-		return pressureIn("psi").print(int64(p), 4)
+		return pressureIn("psi").print(int64(p))
 	}
-	return pressureIn("psf").print(int64(p), 4)
+	return pressureIn("psf").print(int64(p))
 }
 
 // In counts the pressure in psf or kPa, rounded to six decimals, and names that unit.

@@ -30,9 +30,12 @@ func sixDecimals(value *big.Rat) float64 {
 	return f
 }
 
-// print writes a base-unit value in this unit, rounded to at most so many decimals.
-func (u unit) print(value int64, places int) string {
-	return trimmed(u.in(value), places) + " " + u.name
+// printedPlaces is how many decimals a printed value has at most.
+const printedPlaces = 4
+
+// print writes a base-unit value in this unit.
+func (u unit) print(value int64) string {
+	return trimmed(u.in(value), printedPlaces) + " " + u.name
 }
 
 // trimmed writes a number with at most so many decimals, half away from zero, without zeros at the end.

@@ -22,10 +22,9 @@ type Problem struct {
 func Read(doc *source.Document) (*Deck, []Problem) {
 	d := &decoder{}
 	deck := &Deck{}
-	d.structure(doc.Root, reflect.ValueOf(deck).Elem(), false)
+	d.structure(doc.Root, reflect.ValueOf(deck).Elem())
 	deck.System = d.system()
-	problems := append(d.problems, references(doc, deck)...)
-	return deck, problems
+	return deck, append(d.problems, references(doc, deck)...)
 }
 
 // decoder fills structs from nodes by the `deck` tags of their fields.
@@ -50,12 +49,12 @@ func (d *decoder) tally(system measure.System) {
 	}
 }
 
-func (d *decoder) refuse(n *source.Node, hint, format string, args ...any) {
-	d.problems = append(d.problems, Problem{Node: n, Message: fmt.Sprintf(format, args...), Hint: hint})
+func (d *decoder) refuse(n *source.Node, format string, args ...any) {
+	d.problems = append(d.problems, Problem{Node: n, Message: fmt.Sprintf(format, args...)})
 }
 
 // structure fills a struct, embedded ones included, and its At.
-func (d *decoder) structure(n *source.Node, into reflect.Value, signed bool) {
+func (d *decoder) structure(n *source.Node, into reflect.Value) {
 	if at := into.FieldByName("At"); at.IsValid() {
 		at.SetString(n.Pointer)
 	}
@@ -63,7 +62,7 @@ func (d *decoder) structure(n *source.Node, into reflect.Value, signed bool) {
 	for i := range kind.NumField() {
 		field := kind.Field(i)
 		if field.Anonymous {
-			d.structure(n, into.Field(i), signed)
+			d.structure(n, into.Field(i))
 			continue
 		}
 		key := field.Tag.Get("deck")
@@ -92,7 +91,7 @@ func (d *decoder) value(n *source.Node, into reflect.Value, signed bool) {
 		d.list(n, into, signed)
 	case reflect.Struct:
 		if n.Kind == source.Object {
-			d.structure(n, into, signed)
+			d.structure(n, into)
 		}
 	}
 }
@@ -151,11 +150,11 @@ func (d *decoder) leaf(n *source.Node, into any, signed bool) bool {
 func (d *decoder) length(n *source.Node, signed bool) measure.Length {
 	l, system, err := measure.ParseLength(n.Text)
 	if err != nil {
-		d.refuse(n, "", "%v", err)
+		d.refuse(n, "%v", err)
 		return 0
 	}
 	if l < 0 && !signed {
-		d.refuse(n, "", "a length here cannot be negative: %q", n.Text)
+		d.refuse(n, "a length here cannot be negative: %q", n.Text)
 	}
 	d.tally(system)
 	return l
@@ -165,11 +164,11 @@ func (d *decoder) length(n *source.Node, signed bool) measure.Length {
 func parsed[T measure.Pressure | measure.Force](d *decoder, n *source.Node, parse func(string) (T, measure.System, error)) T {
 	v, _, err := parse(n.Text)
 	if err != nil {
-		d.refuse(n, "", "%v", err)
+		d.refuse(n, "%v", err)
 		return 0
 	}
 	if v < 0 {
-		d.refuse(n, "", "a load cannot be negative: %q", n.Text)
+		d.refuse(n, "a load cannot be negative: %q", n.Text)
 	}
 	return v
 }
@@ -177,7 +176,7 @@ func parsed[T measure.Pressure | measure.Force](d *decoder, n *source.Node, pars
 func (d *decoder) angle(n *source.Node) measure.Angle {
 	a, err := measure.ParseAngle(n.Text)
 	if err != nil {
-		d.refuse(n, "", "%v", err)
+		d.refuse(n, "%v", err)
 	}
 	return a
 }
@@ -185,7 +184,7 @@ func (d *decoder) angle(n *source.Node) measure.Angle {
 func (d *decoder) slope(n *source.Node) measure.Slope {
 	s, err := measure.ParseSlope(n.Text)
 	if err != nil {
-		d.refuse(n, "", "%v", err)
+		d.refuse(n, "%v", err)
 		return measure.Slope{Run: 1}
 	}
 	return s
@@ -194,7 +193,7 @@ func (d *decoder) slope(n *source.Node) measure.Slope {
 func (d *decoder) size(n *source.Node) measure.Size {
 	size, system, err := measure.ParseSize(n.Text)
 	if err != nil {
-		d.refuse(n, "", "%v", err)
+		d.refuse(n, "%v", err)
 		return measure.Size{}
 	}
 	if size.Nominal == "" {
@@ -206,7 +205,7 @@ func (d *decoder) size(n *source.Node) measure.Size {
 func (d *decoder) count(n *source.Node) int64 {
 	c, err := strconv.ParseInt(n.Text, 10, 32)
 	if err != nil {
-		d.refuse(n, "", "expected a whole number, found %s", n.Text)
+		d.refuse(n, "expected a whole number, found %s", n.Text)
 	}
 	return c
 }
@@ -226,7 +225,7 @@ func (d *decoder) lengthOrWord(n *source.Node, into *LengthOrWord) {
 		return
 	}
 	if l < 0 {
-		d.refuse(n, "", "a length here cannot be negative: %q", n.Text)
+		d.refuse(n, "a length here cannot be negative: %q", n.Text)
 	}
 	d.tally(system)
 	into.Length = &Length{V: l, At: n.Pointer}

@@ -10,15 +10,24 @@ type Value[T any] struct {
 
 // The kinds of value a design holds. Fields use pointers; nil is not shown.
 type (
-	Length   = Value[measure.Length]
+	// Length is in nanometres.
+	Length = Value[measure.Length]
+	// Pressure is a load on an area, in micropascals.
 	Pressure = Value[measure.Pressure]
-	Force    = Value[measure.Force]
-	Angle    = Value[measure.Angle]
-	Slope    = Value[measure.Slope]
-	Size     = Value[measure.Size]
-	Count    = Value[int64]
-	Words    = Value[string]
-	Flag     = Value[bool]
+	// Force is a force or weight, in micronewtons.
+	Force = Value[measure.Force]
+	// Angle is in micro-degrees.
+	Angle = Value[measure.Angle]
+	// Slope is a rise over a run.
+	Slope = Value[measure.Slope]
+	// Size is a cross-section of lumber.
+	Size = Value[measure.Size]
+	// Count is a whole number.
+	Count = Value[int64]
+	// Words is a word or text.
+	Words = Value[string]
+	// Flag is yes or no.
+	Flag = Value[bool]
 )
 
 // Coordinate is a place on the plan: x along the house from its left end, y

@@ -77,7 +77,7 @@ func TestVerdictsAreSeen(t *testing.T) {
 // TestGoldenFilesHoldNoVerdict covers what the formats' own tests print.
 func TestGoldenFilesHoldNoVerdict(t *testing.T) {
 	n := 0
-	err := filepath.WalkDir(".", func(path string, entry fs.DirEntry, err error) error {
+	err := filepath.WalkDir(".", func(path string, _ fs.DirEntry, err error) error {
 		if err != nil || filepath.Ext(path) != ".golden" {
 			return err
 		}

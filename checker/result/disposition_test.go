@@ -7,7 +7,9 @@ import (
 )
 
 func TestDispose(t *testing.T) {
-	outside := func(c result.Consequence) result.Result { return result.Result{Outcome: result.Outside, Consequence: c} }
+	outside := func(c result.Consequence) result.Result {
+		return result.Result{Outcome: result.Outside, Consequence: c}
+	}
 	var (
 		within   = result.Result{Outcome: result.Within}
 		notShown = result.Result{Outcome: result.NotShown, Consequence: result.LifeSafety}

@@ -84,7 +84,7 @@ func TestFormat(t *testing.T) {
 		{"x.txt", "a:\n\tb: 1", "tab"},
 	} {
 		doc, err := Read(c.name, []byte(c.text))
-		got := ""
+		var got string
 		if err != nil {
 			got = err.Error()
 		} else {

@@ -2,6 +2,7 @@ package source
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"io"
 
@@ -54,7 +55,7 @@ func parseYAML(data []byte) (docs []*yaml.Node, err error) {
 	}
 	for len(docs) < 2 {
 		doc := &yaml.Node{}
-		if err := loader.Load(doc); err == io.EOF {
+		if err := loader.Load(doc); errors.Is(err, io.EOF) {
 			break
 		} else if err != nil {
 			return nil, err

@@ -54,7 +54,7 @@ func (r *reader) singleQuotedEnd(start int) int {
 // indentation change only that.
 func (r *reader) match(value string, start int) int {
 	end, at := start, start
-	for i := 0; i < len(value); i++ {
+	for i := range len(value) {
 		if isSpace(value[i]) {
 			continue
 		}

@@ -68,7 +68,7 @@ func (b Brace) factor(w *working, s Section, starred, emin float64) (float64, er
 	fbe := w.find("FbE", "1.2 · Emin′ / RB²", 1.2*emin/(rb*rb), "psi")
 	r := w.find("r_b", "FbE / Fb*", fbe/starred, "")
 	h := (1 + r) / 1.9
-	return w.find("CL", "(1 + r_b) / 1.9 - √(((1 + r_b) / 1.9)² - r_b / 0.95)", h-math.Sqrt(h*h-r/0.95), ""), nil
+	return w.find("CL", "(1 + r_b) / 1.9 - √(((1 + r_b) / 1.9)² - r_b / 0.95)", r/0.95/(h+math.Sqrt(h*h-r/0.95)), ""), nil
 }
 
 // End says how the ends of a column are held, NDS Appendix G.
@@ -106,6 +106,7 @@ const columnC = 0.8
 
 // columnFactor is CP of NDS 3.7.1 for a ratio r of FcE to Fc*.
 func columnFactor(r float64) float64 {
+	// The root as a quotient: the difference in the book loses all digits where r is great.
 	h := (1 + r) / (2 * columnC)
-	return h - math.Sqrt(h*h-r/columnC)
+	return r / columnC / (h + math.Sqrt(h*h-r/columnC))
 }

@@ -83,7 +83,7 @@ func (g girder) solve(l loading, breaks []float64) response {
 		a, b := g.supports[i], g.supports[i+1]
 		sum, moment := l.within(a, b, false).total(a)
 		// A sagging moment at an end takes load off that end.
-		atRight := (moment + moments[i+1] - moments[i]) / (b - a)
+		atRight := (moment + moments[i] - moments[i+1]) / (b - a)
 		reactions[i] += sum - atRight
 		reactions[i+1] += atRight
 	}

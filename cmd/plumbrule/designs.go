@@ -58,12 +58,11 @@ func plain(err error) error {
 
 // find lists the designs that an argument stands for, in order of their names.
 func find(arg string) ([]string, error) {
-	info, err := os.Stat(arg)
-	if err != nil || !info.IsDir() {
-		return []string{arg}, nil // a missing file is reported like an unreadable one
+	if info, err := os.Stat(arg); err != nil || !info.IsDir() {
+		return []string{arg}, nil //nolint:nilerr // a missing file is reported like an unreadable one
 	}
 	var names []string
-	err = filepath.WalkDir(arg, func(path string, entry fs.DirEntry, err error) error {
+	err := filepath.WalkDir(arg, func(path string, entry fs.DirEntry, err error) error {
 		if err != nil {
 			return err
 		}

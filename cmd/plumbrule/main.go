@@ -12,7 +12,6 @@ import (
 
 func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
-	defer stop()
 	code := run(ctx, environment{
 		in: os.Stdin, out: os.Stdout, err: os.Stderr,
 		getenv: os.Getenv,
@@ -21,5 +20,6 @@ func main() {
 			return width, err == nil
 		},
 	}, os.Args[1:])
+	stop()
 	os.Exit(code)
 }

@@ -5,7 +5,9 @@ package lib.beams
 # named is the bay of a beam with the size under which tables list it: plies
 # and size, as 2-2x10, or the size alone of a solid stick, as 4x10. The size is
 # left out where it hangs on plies that are not shown.
-named(bay) := object.union(bay, {"size": {"value": _name(bay), "at": bay.size.at}}) else := object.remove(bay, ["size"])
+named(bay) := object.union(bay, {"size": {"value": _name(bay), "at": bay.size.at}}) if {
+	_name(bay)
+} else := object.remove(bay, ["size"])
 
 _name(bay) := bay.size.value if _solid(bay)
 

@@ -61,7 +61,7 @@ func TestArrangeNotShown(t *testing.T) {
 		{"S10", "/b", "b"},
 		{"sheet S2 detail 3", "/c", "c"},
 		{"S2", "/d", "d"},
-		{"7/S2", "/c", "c"}, // the same field as the third: next to it
+		{"7/S2", "/c", "c"}, // the same element as the third: next to it
 		{"S2", "/c", "other"},
 		{"S2", "/e", ""},
 	} {
@@ -73,7 +73,7 @@ func TestArrangeNotShown(t *testing.T) {
 	for _, sheet := range content.Arrange(findings).NotShown {
 		got = append(got, sheet.Title()+": "+ids(sheet.Groups))
 	}
-	want := []string{"sheet S2: 2 4, 3, 5, 6", "sheet S10: 1", "no sheet named: 0"}
+	want := []string{"sheet S2: 2 4 5, 3, 6", "sheet S10: 1", "no sheet named: 0"}
 	if !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
 	}

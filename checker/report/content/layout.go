@@ -18,7 +18,7 @@ type Class struct {
 
 // Group is results that belong next to each other, because they concern the
 // same thing in the same place: one check by the figures of several sets, or
-// several checks that lack the same field. It is never empty.
+// several checks for which the same element lacks something. It is never empty.
 type Group []*result.Result
 
 // Count gives the number of results in the groups.
@@ -53,12 +53,13 @@ type key struct{ place, about string }
 // sameSubject joins the readings of one check by several sets.
 func sameSubject(r *result.Result) key { return key{primary(r), r.Check} }
 
-// sameGap joins all checks that wait for the same field of the same element.
+// sameGap joins all that one element does not show: whoever draws it on will
+// do so in one go.
 func sameGap(r *result.Result) key {
 	if r.Needs == "" {
 		return sameSubject(r)
 	}
-	return key{primary(r), r.Needs}
+	return key{place: primary(r)}
 }
 
 func primary(r *result.Result) string {

@@ -40,12 +40,13 @@ func Closest(readings []result.Result, n int) []*result.Result {
 }
 
 // marginShare gives the margin as a share of the limit, and false for what has
-// none: words, and limits of zero, of which nothing is a share.
+// none: words, limits of zero, of which nothing is a share, and counts, which
+// are drawn at their limit on purpose.
 func marginShare(r *result.Result) (float64, bool) {
 	if r.Outcome != result.Within || r.Margin == nil || r.Limit == nil {
 		return 0, false
 	}
-	if r.Margin.Unit == "" || r.Margin.Unit != r.Limit.Unit || r.Limit.Number == 0 {
+	if r.Margin.Unit == "" || r.Margin.Unit == "count" || r.Margin.Unit != r.Limit.Unit || r.Limit.Number == 0 {
 		return 0, false
 	}
 	return math.Abs(r.Margin.Number / r.Limit.Number), true

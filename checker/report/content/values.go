@@ -2,6 +2,7 @@ package content
 
 import (
 	"cmp"
+	"slices"
 	"strings"
 
 	"plumbrule/checker/result"
@@ -59,7 +60,7 @@ func basis(r *result.Result) string {
 		parts = append(parts, r.Limit.Standard+" in the standard")
 	}
 	for _, part := range []string{r.Clause, r.Status} {
-		if part != "" {
+		if part != "" && !slices.Contains(parts, part) { // common practice has itself for a clause
 			parts = append(parts, part)
 		}
 	}

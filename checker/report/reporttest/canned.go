@@ -90,7 +90,7 @@ func (s *sheet) add(r result.Result) {
 // done gives the design with its counts and disposition.
 func (s *sheet) done() result.Design {
 	s.design.Counts = result.Tally(s.design.Findings, s.design.Readings)
-	s.design.Disposition = result.Dispose(s.design.Findings)
+	s.design.Disposition = result.Dispose(s.design.Findings, s.design.Readings)
 	return s.design
 }
 

@@ -92,10 +92,9 @@ func (p *printer) details(g content.Group) {
 	for _, r := range g {
 		tell(p.setLabel(g, r), p.values(r))
 	}
+	tell("to be shown:", needs(g))
 	for _, r := range g {
 		switch r.Outcome {
-		case result.NotShown:
-			tell("to be shown:", r.Needs)
 		case result.CouldNotRun:
 			tell("reason:", r.Reason)
 		case result.Excused:
@@ -119,6 +118,17 @@ func (p *printer) details(g content.Group) {
 	for _, r := range g {
 		tell("", content.Where(r.See, r.Mark))
 	}
+}
+
+// needs lists the fields that a group waits for.
+func needs(g content.Group) string {
+	var fields []string
+	for _, r := range g {
+		if r.Needs != "" && !slices.Contains(fields, r.Needs) {
+			fields = append(fields, r.Needs)
+		}
+	}
+	return strings.Join(fields, ", ")
 }
 
 // values gives measured value, limit and margin on one line.

@@ -2,6 +2,7 @@ package text
 
 import (
 	"bufio"
+	"fmt"
 	"strings"
 )
 
@@ -17,8 +18,7 @@ type printer struct {
 
 // line prints a finished line.
 func (p *printer) line(s string) {
-	p.out.WriteString(s)
-	p.out.WriteByte('\n')
+	fmt.Fprintln(p.out, s)
 	p.open = s != ""
 }
 

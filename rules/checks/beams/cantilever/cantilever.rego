@@ -31,7 +31,7 @@ _complete[i] := end if {
 readings contains {
 	"at": end.cantilever.at, "have": {"rise": end.cantilever.value, "run": end.back_span.value},
 	"figure": "max_ratio", "limit": figures.max_ratio,
-	"outside": end.cantilever.value * figures.max_ratio.run > end.back_span.value * figures.max_ratio.rise,
+	"outside": (end.cantilever.value * figures.max_ratio.run) > (end.back_span.value * figures.max_ratio.rise),
 	"beam": end.beam, "end": end.end, "cantilever": end.cantilever.value, "back_span": end.back_span.value,
 } if {
 	some end in _complete

@@ -33,7 +33,7 @@ _flush[i] := beam if {
 readings contains {
 	"at": beam.depth.at, "have": beam.depth.value,
 	"figure": "below_joists", "limit": beam.joist_depth.value + figures.below_joists,
-	"outside": beam.depth.value < beam.joist_depth.value + figures.below_joists,
+	"outside": beam.depth.value < (beam.joist_depth.value + figures.below_joists),
 	"beam": beam.mark,
 } if {
 	some beam in _flush

@@ -29,7 +29,7 @@ _complete[i] := joint if {
 readings contains {
 	"at": joint.off_post.at, "have": joint.off_post.value,
 	"figure": "past_face", "limit": joint.half_post.value + figures.past_face,
-	"outside": joint.off_post.value > joint.half_post.value + figures.past_face,
+	"outside": joint.off_post.value > (joint.half_post.value + figures.past_face),
 	"beam": joint.beam,
 } if {
 	some joint in _complete

@@ -103,7 +103,9 @@ _cell[i] := [group, member.size.value, load, row] if {
 
 _limit[i] := figures.spans.cells[group][size][load][row] if some i, [group, size, load, row] in _cell
 
-_say := "effective" if figures.factors else := "outside"
+_say := "effective" if figures.factors
+
+else := "outside"
 
 _row[i] := {
 	"at": _measured[i].at, "have": _measured[i].value,
@@ -144,7 +146,7 @@ readings contains row if some row in _beyond[_][_]
 
 _needs[i] contains need if {
 	some i, bay in input.beam_spans
-	some need in (members.missing(bay, {"size": "platforms[].beams[].size"}) | members.lumber(bay)) | members.loads(bay)
+	some need in ((members.missing(bay, {"size": "platforms[].beams[].size"}) | members.lumber(bay)) | members.loads(bay))
 }
 
 _needs[i] contains "platforms[].beams[].plies" if {

@@ -1,0 +1,41 @@
+# METADATA
+# title: Hot tub on the deck
+# description: A hot tub that stands on a platform, which no table of spans was made for.
+# custom:
+#   id: scope/hot-tub
+#   aliases: []
+#   consequence: structure
+#   why: Water, tub and bathers weigh more than twice what a deck is made for, on a few square feet.
+#   applies_when: a hot tub stands on the deck
+#   figures:
+#     covered: {type: flag, relation: exactly, about: true where the set's tables hold for it}
+#   values: {what: words, weight: force}
+#   messages:
+#     outside: "a {what} stands on the deck: outside the prescriptive tables, a licensed engineer is needed"
+#     weighed: "a {what} of {weight} stands on the deck: outside the prescriptive tables, a licensed engineer is needed"
+#   mend: ["a design by a licensed engineer for what stands there"]
+package checks.scope.hot_tub
+
+import data.figures.scope.hot_tub as figures
+
+applies if count(_found) > 0
+
+_found contains special if {
+	some special in input.specials
+	special.kind == "hot tub"
+}
+
+_weight(special) := {"say": "weighed", "weight": special.weight.value} if special.weight
+
+_weight(special) := {"say": "outside"} if not special.weight
+
+readings contains object.union(
+	{
+		"at": special.at, "have": true,
+		"figure": "covered", "limit": figures.covered,
+		"outside": figures.covered == false, "what": special.kind,
+	},
+	_weight(special),
+) if {
+	some special in _found
+}

@@ -1,0 +1,42 @@
+# METADATA
+# title: Live load
+# description: The live load that the design counts on, against the least that the set asks for and the greatest that its tables cover.
+# custom:
+#   id: scope/live-load
+#   aliases: []
+#   consequence: structure
+#   why: A deck made for less than people weigh when they stand close is too weak everywhere at once.
+#   applies_when: a platform is described
+#   figures:
+#     min: {type: pressure, relation: at least, about: least live load of a deck}
+#     max: {type: pressure, relation: at most, about: greatest live load of the tables}
+#   messages:
+#     outside: "live load is {have}, at least {limit} is asked for"
+#     within: "live load is {have}, at least {limit} is asked for"
+#     beyond: "live load is {have}, the tables end at {limit}: a licensed engineer is needed"
+#     covered: "live load is {have}, the tables end at {limit}"
+#   mend: ["the live load of the adopted code"]
+package checks.scope.live_load
+
+import data.figures.scope.live_load as figures
+
+applies if count(input.platforms) > 0
+
+readings contains {
+	"at": live.at, "have": live.value,
+	"figure": "min", "limit": figures.min, "outside": live.value < figures.min,
+} if {
+	live := input.site.live_load
+}
+
+_say := {true: "beyond", false: "covered"}
+
+readings contains {
+	"at": live.at, "have": live.value,
+	"figure": "max", "limit": figures.max, "outside": beyond, "say": _say[beyond],
+} if {
+	live := input.site.live_load
+	beyond := live.value > figures.max
+}
+
+unknown contains {"at": input.site.at, "needs": "site.live_load"} if not input.site.live_load

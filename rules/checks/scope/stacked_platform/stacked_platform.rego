@@ -1,0 +1,41 @@
+# METADATA
+# title: Deck above the deck
+# description: An upper deck or platform that stands on the framing of a lower one.
+# custom:
+#   id: scope/stacked-platform
+#   aliases: []
+#   consequence: structure
+#   why: The lower frame gets the people of both decks, through posts that stand where no beam was meant to be.
+#   applies_when: a deck stands on another
+#   figures:
+#     covered: {type: flag, relation: exactly, about: true where the set's tables hold for it}
+#   values: {what: words, weight: force}
+#   messages:
+#     outside: "the framing carries another deck ({what}): outside the prescriptive tables, a licensed engineer is needed"
+#     weighed: "the framing carries another deck ({what}) of {weight}: outside the prescriptive tables, a licensed engineer is needed"
+#   mend: ["a design by a licensed engineer for what stands there"]
+package checks.scope.stacked_platform
+
+import data.figures.scope.stacked_platform as figures
+
+applies if count(_found) > 0
+
+_found contains special if {
+	some special in input.specials
+	special.kind in {"upper deck", "stacked platform"}
+}
+
+_weight(special) := {"say": "weighed", "weight": special.weight.value} if special.weight
+
+_weight(special) := {"say": "outside"} if not special.weight
+
+readings contains object.union(
+	{
+		"at": special.at, "have": true,
+		"figure": "covered", "limit": figures.covered,
+		"outside": figures.covered == false, "what": special.kind,
+	},
+	_weight(special),
+) if {
+	some special in _found
+}

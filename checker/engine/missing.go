@@ -46,7 +46,7 @@ func fill(want []string, steps []step) {
 		if i > 0 {
 			want[i-1] = singular(want[i-1])
 		}
-		want[i] = ""
+		want[i] = named(want, i)
 		if here {
 			want[i] = steps[i].token
 		}
@@ -56,8 +56,30 @@ func fill(want []string, steps []step) {
 	}
 }
 
-// isWildcard recognizes the parts of a field that stand for any element: [] and
-// <edge>.
+// fieldShown is a field as it is printed: edges.front.drop for
+// edges.<front>.drop, while edges.<edge>.drop keeps its brackets.
+func fieldShown(field string) string {
+	tokens := strings.Split(field, ".")
+	for i, token := range tokens {
+		if inner, isName := strings.CutPrefix(strings.TrimSuffix(token, ">"), "<"); isName && (i == 0 || inner != singular(tokens[i-1])) {
+			tokens[i] = inner
+		}
+	}
+	return strings.Join(tokens, ".")
+}
+
+// named gives the name in <name> where that is one, and not the word for any
+// element of its kind, as in edges.<edge>.
+func named(want []string, i int) string {
+	name, isName := strings.CutPrefix(strings.TrimSuffix(want[i], ">"), "<")
+	if !isName || i > 0 && name == want[i-1] {
+		return ""
+	}
+	return name
+}
+
+// isWildcard recognizes the parts of a field that stand for an element: [] and
+// <edge> for any, <front> for the one of that name.
 func isWildcard(token string) bool {
 	return token == "[]" || strings.HasPrefix(token, "<")
 }

@@ -87,13 +87,13 @@ readings contains {
 	_bare[i].drop_within_36
 }
 
-unknown contains {"at": edge.at, "needs": "platforms[].edges.<edge>.drop_within_36_in"} if {
+unknown contains {"at": edge.at, "needs": replace("platforms[].edges.<edge>.drop_within_36_in", "edge>", concat("", [edge.name, ">"]))} if {
 	some i, edge in _bare
 	_worst[i].value <= figures.trigger
 	not edge.drop_within_36
 }
 
-unknown contains {"at": edge.at, "needs": "platforms[].edges.<edge>.drop"} if {
+unknown contains {"at": edge.at, "needs": replace("platforms[].edges.<edge>.drop", "edge>", concat("", [edge.name, ">"]))} if {
 	some i, edge in _bare
 	not _worst[i]
 }

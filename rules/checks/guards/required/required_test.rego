@@ -79,14 +79,14 @@ test_reach_alone_answers if {
 test_low_drop_without_reach_is_not_shown if {
 	_said(_doc([object.union(_edge("left"), _drop("left", _trigger))])) == {
 		"readings": set(),
-		"unknown": {{"at": ["/platforms/0/edges/left"], "needs": "platforms[].edges.<edge>.drop_within_36_in"}},
+		"unknown": {{"at": ["/platforms/0/edges/left"], "needs": "platforms[].edges.<left>.drop_within_36_in"}},
 	}
 }
 
 test_missing_drop_is_not_shown if {
 	_said(_doc([_edge("left")])) == {
 		"readings": set(),
-		"unknown": {{"at": ["/platforms/0/edges/left"], "needs": "platforms[].edges.<edge>.drop"}},
+		"unknown": {{"at": ["/platforms/0/edges/left"], "needs": "platforms[].edges.<left>.drop"}},
 	}
 }
 

@@ -21,14 +21,7 @@ func (c *Checker) design(ctx context.Context, in Input) result.Design {
 		return d
 	}
 	d.System = deck.System
-	if job := deck.Job; job != nil {
-		if job.Title != nil {
-			d.Title = job.Title.V
-		}
-		if job.Revision != nil {
-			d.Revision = job.Revision.V
-		}
-	}
+	titleBlock(&d, deck.Job)
 	for _, r := range c.engine.Evaluate(ctx, f, d.Document, deck.System) {
 		if r.Outcome == result.Within || r.Outcome == result.DoesNotApply {
 			d.Readings = append(d.Readings, r)
@@ -39,6 +32,26 @@ func (c *Checker) design(ctx context.Context, in Input) result.Design {
 	d.Counts = result.Tally(d.Findings, d.Readings)
 	d.Disposition = result.Dispose(d.Findings, d.Readings)
 	return d
+}
+
+// titleBlock copies what the drawings say about themselves.
+func titleBlock(d *result.Design, job *model.Job) {
+	if job == nil {
+		return
+	}
+	for _, entry := range []struct {
+		to   *string
+		from *model.Words
+	}{
+		{&d.Title, job.Title},
+		{&d.Revision, job.Revision},
+		{&d.Sheets, job.Sheets},
+		{&d.ReviewedAgainst, job.ReviewedAgainst},
+	} {
+		if entry.from != nil {
+			*entry.to = entry.from.V
+		}
+	}
 }
 
 // read takes a design from bytes to facts. It stops behind the stage that

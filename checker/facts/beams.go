@@ -181,7 +181,18 @@ func (g *girder) carry(span *BeamSpan, from, to measure.Length, first, last bool
 		span.Missing = append(span.Missing, g.frameMissing)
 	default:
 		span.Tributary = of(Tributary[int64]{Builder: rounded(worst.builder), Statics: rounded(worst.statics)}, at)
+		span.Engineered = g.surface.engineer.beamSpan(g.c.beam, span.Tributary)
 	}
+}
+
+// tributary is the greatest length of joist that the beam carries anywhere, by
+// statics.
+func (g *girder) tributary() measure.Length {
+	most := 0.0
+	for i := range g.crossings {
+		most = max(most, g.crossings[i].statics)
+	}
+	return measure.Length(rounded(most))
 }
 
 func rounded(v float64) int64 { return int64(math.Round(v)) }
@@ -210,6 +221,7 @@ func (g *girder) cantilevers() []BeamCantilever {
 		} else {
 			c.Missing = append(c.Missing, "platforms[].beams[].posts_at")
 		}
+		c.Engineered = g.surface.engineer.beamCantilever(b, g.tributary(), c.BackSpan)
 		list = append(list, c)
 	}
 	neighbor := func(i int) *support {

@@ -16,9 +16,10 @@ func Derive(deck *model.Deck) (*Facts, []Problem) {
 		f.House.At = []string{deck.House.At}
 	}
 	var problems []Problem
+	engineer := newEngineer(deck)
 	surfaces := make([]*surface, len(deck.Platforms))
 	for i := range deck.Platforms {
-		s := newSurface(deck, i)
+		s := newSurface(deck, engineer, i)
 		surfaces[i] = s
 		problems = append(problems, s.problems...)
 		f.Platforms = append(f.Platforms, s.platform())
@@ -33,7 +34,7 @@ func Derive(deck *model.Deck) (*Facts, []Problem) {
 	f.addSpecials(deck)
 	f.addGuards(deck)
 	for i := range deck.Stairs {
-		f.addStair(newStair(deck, surfaces, i))
+		f.addStair(newStair(deck, engineer, surfaces, i))
 	}
 	f.addOpenings(deck, surfaces)
 	f.addMeasured(deck, surfaces)

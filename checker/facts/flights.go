@@ -162,6 +162,7 @@ func (f *flight) fact(st *stair, i int) Flight {
 	f.depths(&fact)
 	f.openings(st, &fact)
 	f.slope(st, &fact)
+	fact.Engineered = st.engineer.stringerSpan(st.s.Stringers, fact.Throat, st.stringerSpacing())
 	if b := st.landingBelow(i); b != nil {
 		fact.CrossFall = st.crossFall(b)
 	}

@@ -33,6 +33,7 @@ func (g *girder) footing(post *Post, d *model.Footing, i int) Footing {
 		fact.Pressure = of(measure.Pressure(rounded(pressure)), append(append([]string{}, fact.PlanArea.At...), post.Load.At...)...)
 	}
 	g.beside(&fact, i)
+	fact.Engineered = g.surface.engineer.footingSize(words(d.Shape), g.postWidth(), post.TributaryArea)
 	return fact
 }
 

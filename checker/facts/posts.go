@@ -66,7 +66,19 @@ func (g *girder) post(s *support, i int, n int64, own *model.Post) Post {
 	}
 	g.height(&fact, place, own)
 	g.area(&fact, i)
+	fact.Engineered = g.surface.engineer.postHeight(g.stick(own), fact.TributaryArea)
 	return fact
+}
+
+// stick is the lumber of a post: its own where that is shown, else that of all.
+func (g *girder) stick(own *model.Post) *model.Member {
+	if own != nil && own.Dimensions() != nil && own.Lumber != nil {
+		return &own.Member
+	}
+	if g.p.Posts == nil {
+		return nil
+	}
+	return &g.p.Posts.Member
 }
 
 // describe takes over what a description of posts shows; the one of a single

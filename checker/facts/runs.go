@@ -39,6 +39,7 @@ func (f *Facts) addFrame(s *surface) *frame {
 	} else {
 		g.add(JoistSpan{Missing: []string{l.missing}}) // stands for all joists: none can be placed
 	}
+	g.engineer()
 	f.JoistSpans = append(f.JoistSpans, g.spans...)
 	f.JoistCantilevers = append(f.JoistCantilevers, g.cantilevers...)
 	f.JoistRuns = append(f.JoistRuns, g.runs...)
@@ -215,6 +216,20 @@ func (g *gathering) cantilever(c JoistCantilever) {
 	c.Spacing, c.Size, c.Lumber = g.l.spacing, s.size(&j.Member), lumber(s.deck, &j.Member)
 	c.LiveLoad, c.GroundSnowLoad = s.loads()
 	g.cantilevers = append(g.cantilevers, c)
+}
+
+// engineer sets the answers of wood engineering; all spans of a layout have
+// the same.
+func (g *gathering) engineer() {
+	j, e := g.s.p.Joists, g.s.engineer
+	longest := e.joistSpan(j, g.l.spacing)
+	for i := range g.spans {
+		g.spans[i].Engineered = longest
+	}
+	for i := range g.cantilevers {
+		c := &g.cantilevers[i]
+		c.Engineered = e.joistCantilever(j, g.l.spacing, c.BackSpan)
+	}
 }
 
 func alike(a, b *Length) bool {

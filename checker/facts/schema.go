@@ -97,11 +97,11 @@ func (s schemaMaker) reference(t reflect.Type) map[string]any {
 // for a value with its places what kind of value it is.
 func definition(t reflect.Type) string {
 	outer, inner, generic := strings.Cut(t.Name(), "[")
-	if !generic {
+	if !generic || outer != "Of" {
 		return snake(outer)
 	}
-	inner = inner[strings.LastIndexAny(inner, "./")+1:]
-	switch inner = strings.TrimSuffix(inner, "]"); inner {
+	inner, _, _ = strings.Cut(strings.TrimSuffix(inner, "]"), "[")
+	switch inner = inner[strings.LastIndexAny(inner, "./")+1:]; inner {
 	case "Ratio":
 		return "shown_slope"
 	case "int64":

@@ -91,17 +91,23 @@ func projection(h *model.Handrail) *Length {
 
 // stringers sets kind, count and spacing.
 func (st *stair) stringers(fact *Stair) {
+	if k := st.s.Stringers; k != nil {
+		fact.StringerKind, fact.StringerCount, fact.StringerSpacing = shown(k.Kind), shown(k.Count), st.stringerSpacing()
+	}
+}
+
+// stringerSpacing is as stated, or as count and width give it.
+func (st *stair) stringerSpacing() *Length {
 	k := st.s.Stringers
 	if k == nil {
-		return
+		return nil
 	}
-	fact.StringerKind, fact.StringerCount, fact.StringerSpacing = shown(k.Kind), shown(k.Count), shown(k.Spacing)
 	d := k.Dimensions()
 	if k.Spacing != nil || k.Count == nil || k.Count.V < 2 || d == nil || st.s.Width == nil || st.s.Width.V <= d.V.Thickness {
-		return
+		return shown(k.Spacing)
 	}
 	spacing := geometry.Pitch{Over: st.s.Width.V - d.V.Thickness, Parts: k.Count.V - 1}
-	fact.StringerSpacing = of(spacing.Length(), k.Count.At, st.s.Width.At)
+	return of(spacing.Length(), k.Count.At, st.s.Width.At)
 }
 
 // dropAtTop is the height of the top tread above the ground below it: the drop

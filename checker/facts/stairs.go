@@ -7,18 +7,19 @@ import (
 
 // stair is a stair with its flights laid out, before it becomes facts.
 type stair struct {
-	deck    *model.Deck
-	s       *model.Stair
-	label   string
-	from    *surface // nil where it is not shown or not known
-	edge    int      // of from, -1 where it is not shown
-	flights []flight
-	total   *Length
-	derived *Length
+	engineer *engineer
+	deck     *model.Deck
+	s        *model.Stair
+	label    string
+	from     *surface // nil where it is not shown or not known
+	edge     int      // of from, -1 where it is not shown
+	flights  []flight
+	total    *Length
+	derived  *Length
 }
 
-func newStair(deck *model.Deck, surfaces []*surface, i int) *stair {
-	st := &stair{deck: deck, s: &deck.Stairs[i], label: label(deck.Stairs[i].Mark, i), edge: -1}
+func newStair(deck *model.Deck, engineer *engineer, surfaces []*surface, i int) *stair {
+	st := &stair{deck: deck, engineer: engineer, s: &deck.Stairs[i], label: label(deck.Stairs[i].Mark, i), edge: -1}
 	st.leave(surfaces)
 	st.split()
 	st.derived = st.riseFromGrade()

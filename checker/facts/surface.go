@@ -13,6 +13,7 @@ import (
 // surface is a platform with its plan worked out.
 type surface struct {
 	deck     *model.Deck
+	engineer *engineer
 	problems []Problem
 	p        *model.Platform
 	label    string
@@ -27,9 +28,9 @@ type surface struct {
 	frameMissing string
 }
 
-func newSurface(deck *model.Deck, i int) *surface {
+func newSurface(deck *model.Deck, engineer *engineer, i int) *surface {
 	p := &deck.Platforms[i]
-	s := &surface{deck: deck, p: p, label: label(p.Mark, i)}
+	s := &surface{deck: deck, engineer: engineer, p: p, label: label(p.Mark, i)}
 	if p.Outline == nil {
 		return s
 	}

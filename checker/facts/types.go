@@ -148,37 +148,39 @@ type Lumber struct {
 
 // JoistSpan is a run of like joists between two supports.
 type JoistSpan struct {
-	At             []string  `json:"at" doc:"the joists, then what carries them"`
-	Joists         []string  `json:"joists" doc:"the joist layout that it belongs to"`
-	Platform       string    `json:"platform" doc:"mark of the platform, or its number"`
-	From           string    `json:"from" doc:"the support nearer the start: ledger, a beam's mark, header"`
-	To             string    `json:"to" doc:"the support further on"`
-	Count          int64     `json:"count" doc:"how many joists run over this bay"`
-	Missing        []string  `json:"missing" doc:"fields that would complete the spans"`
-	ClearSpan      *Length   `json:"clear_span,omitempty" doc:"face of bearing to face of bearing"`
-	SpanToCenter   *Length   `json:"span_to_center,omitempty" doc:"center of bearing to center of bearing"`
-	Spacing        *Length   `json:"spacing,omitempty" doc:"center to center"`
-	Size           *Words    `json:"size,omitempty" doc:"nominal size, as 2x10"`
-	Lumber         Lumber    `json:"lumber" doc:"the material"`
-	LiveLoad       *Pressure `json:"live_load,omitempty" doc:"design live load of the site"`
-	GroundSnowLoad *Pressure `json:"ground_snow_load,omitempty" doc:"ground snow load of the site"`
+	At             []string    `json:"at" doc:"the joists, then what carries them"`
+	Joists         []string    `json:"joists" doc:"the joist layout that it belongs to"`
+	Platform       string      `json:"platform" doc:"mark of the platform, or its number"`
+	From           string      `json:"from" doc:"the support nearer the start: ledger, a beam's mark, header"`
+	To             string      `json:"to" doc:"the support further on"`
+	Count          int64       `json:"count" doc:"how many joists run over this bay"`
+	Missing        []string    `json:"missing" doc:"fields that would complete the spans"`
+	ClearSpan      *Length     `json:"clear_span,omitempty" doc:"face of bearing to face of bearing"`
+	SpanToCenter   *Length     `json:"span_to_center,omitempty" doc:"center of bearing to center of bearing"`
+	Spacing        *Length     `json:"spacing,omitempty" doc:"center to center"`
+	Size           *Words      `json:"size,omitempty" doc:"nominal size, as 2x10"`
+	Lumber         Lumber      `json:"lumber" doc:"the material"`
+	LiveLoad       *Pressure   `json:"live_load,omitempty" doc:"design live load of the site"`
+	GroundSnowLoad *Pressure   `json:"ground_snow_load,omitempty" doc:"ground snow load of the site"`
+	Engineered     *Engineered `json:"engineered,omitempty" doc:"what wood engineering allows, where the material and the loads are shown"`
 }
 
 // JoistCantilever is a run of like joists past their last support.
 type JoistCantilever struct {
-	At             []string  `json:"at" doc:"the joists, then the support they pass"`
-	Joists         []string  `json:"joists" doc:"the joist layout that it belongs to"`
-	Platform       string    `json:"platform" doc:"mark of the platform, or its number"`
-	Past           string    `json:"past" doc:"the last support"`
-	Count          int64     `json:"count" doc:"how many joists"`
-	Missing        []string  `json:"missing" doc:"fields that would complete the lengths"`
-	Cantilever     *Length   `json:"cantilever,omitempty" doc:"center of the last support to the joist's end"`
-	BackSpan       *Length   `json:"back_span,omitempty" doc:"span behind it, center to center"`
-	Spacing        *Length   `json:"spacing,omitempty" doc:"center to center"`
-	Size           *Words    `json:"size,omitempty" doc:"nominal size, as 2x10"`
-	Lumber         Lumber    `json:"lumber" doc:"the material"`
-	LiveLoad       *Pressure `json:"live_load,omitempty" doc:"design live load of the site"`
-	GroundSnowLoad *Pressure `json:"ground_snow_load,omitempty" doc:"ground snow load of the site"`
+	At             []string    `json:"at" doc:"the joists, then the support they pass"`
+	Joists         []string    `json:"joists" doc:"the joist layout that it belongs to"`
+	Platform       string      `json:"platform" doc:"mark of the platform, or its number"`
+	Past           string      `json:"past" doc:"the last support"`
+	Count          int64       `json:"count" doc:"how many joists"`
+	Missing        []string    `json:"missing" doc:"fields that would complete the lengths"`
+	Cantilever     *Length     `json:"cantilever,omitempty" doc:"center of the last support to the joist's end"`
+	BackSpan       *Length     `json:"back_span,omitempty" doc:"span behind it, center to center"`
+	Spacing        *Length     `json:"spacing,omitempty" doc:"center to center"`
+	Size           *Words      `json:"size,omitempty" doc:"nominal size, as 2x10"`
+	Lumber         Lumber      `json:"lumber" doc:"the material"`
+	LiveLoad       *Pressure   `json:"live_load,omitempty" doc:"design live load of the site"`
+	GroundSnowLoad *Pressure   `json:"ground_snow_load,omitempty" doc:"ground snow load of the site"`
+	Engineered     *Engineered `json:"engineered,omitempty" doc:"what wood engineering allows, where the material and the loads are shown"`
 }
 
 // JoistRun is a number of joists that are cut to one length.

@@ -63,6 +63,7 @@ type Flight struct {
 	StringerKind   *Words           `json:"stringer_kind,omitempty" doc:"cut or solid"`
 	StringerSize   *Words           `json:"stringer_size,omitempty" doc:"nominal size, as 2x12"`
 	ComfortSum     *Length          `json:"comfort_sum,omitempty" doc:"two risers and one tread"`
+	Engineered     *Engineered      `json:"engineered,omitempty" doc:"what wood engineering allows, where the material and the loads are shown"`
 }
 
 // Handrail is the graspable rail of one stair; an entry stands for every stair.

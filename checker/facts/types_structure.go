@@ -38,20 +38,22 @@ type BeamSpan struct {
 	Tributary       *TributaryLength `json:"tributary,omitempty" doc:"length of joist that the beam carries, the greatest in the bay"`
 	LiveLoad        *Pressure        `json:"live_load,omitempty" doc:"design live load of the site"`
 	GroundSnowLoad  *Pressure        `json:"ground_snow_load,omitempty" doc:"ground snow load of the site"`
+	Engineered      *Engineered      `json:"engineered,omitempty" doc:"what wood engineering allows, where the material and the loads are shown"`
 }
 
 // BeamCantilever is an end of a beam past its last post.
 type BeamCantilever struct {
-	At         []string `json:"at" doc:"the beam"`
-	Platform   string   `json:"platform" doc:"mark of the platform, or its number"`
-	Beam       string   `json:"beam" doc:"mark of the beam, or its number"`
-	End        string   `json:"end" doc:"start or end of the beam"`
-	Missing    []string `json:"missing" doc:"fields that would complete it"`
-	Cantilever *Length  `json:"cantilever,omitempty" doc:"center of the last post to the end of the beam"`
-	BackSpan   *Length  `json:"back_span,omitempty" doc:"the bay behind it, center to center"`
-	Size       *Words   `json:"size,omitempty" doc:"nominal size of one ply"`
-	Plies      *Count   `json:"plies,omitempty" doc:"pieces side by side"`
-	Lumber     Lumber   `json:"lumber" doc:"the material"`
+	At         []string    `json:"at" doc:"the beam"`
+	Platform   string      `json:"platform" doc:"mark of the platform, or its number"`
+	Beam       string      `json:"beam" doc:"mark of the beam, or its number"`
+	End        string      `json:"end" doc:"start or end of the beam"`
+	Missing    []string    `json:"missing" doc:"fields that would complete it"`
+	Cantilever *Length     `json:"cantilever,omitempty" doc:"center of the last post to the end of the beam"`
+	BackSpan   *Length     `json:"back_span,omitempty" doc:"the bay behind it, center to center"`
+	Size       *Words      `json:"size,omitempty" doc:"nominal size of one ply"`
+	Plies      *Count      `json:"plies,omitempty" doc:"pieces side by side"`
+	Lumber     Lumber      `json:"lumber" doc:"the material"`
+	Engineered *Engineered `json:"engineered,omitempty" doc:"what wood engineering allows, where the material and the loads are shown"`
 }
 
 // Beam is a beam as a whole.
@@ -121,6 +123,7 @@ type Post struct {
 	LiveLoad         *Pressure      `json:"live_load,omitempty" doc:"design live load of the site"`
 	GroundSnowLoad   *Pressure      `json:"ground_snow_load,omitempty" doc:"ground snow load of the site"`
 	Missing          []string       `json:"missing" doc:"fields that would complete height and area"`
+	Engineered       *Engineered    `json:"engineered,omitempty" doc:"what wood engineering allows, where the material and the loads are shown"`
 }
 
 // Footing is the footing of one post.
@@ -155,6 +158,7 @@ type Footing struct {
 	BeamSpan        *Length        `json:"beam_span,omitempty" doc:"longest bay of the beam beside the post, center to center"`
 	JoistSpan       *Length        `json:"joist_span,omitempty" doc:"longest span of the joists that bear there, center to center"`
 	Missing         []string       `json:"missing" doc:"fields that would complete the area carried"`
+	Engineered      *Engineered    `json:"engineered,omitempty" doc:"what wood engineering allows, where the material and the loads are shown"`
 }
 
 // Ledger is the ledger of one platform with its fasteners.
@@ -203,6 +207,7 @@ type Ledger struct {
 	TreatedLumber     *Flag            `json:"treated_lumber,omitempty" doc:"true where the ledger is treated with preservative"`
 	HangersAtLedger   *Flag            `json:"hangers_at_ledger,omitempty" doc:"true where joists hang in hangers there"`
 	PointLoads        []PointLoad      `json:"point_loads" doc:"single loads set down on it"`
+	Engineered        *Engineered      `json:"engineered,omitempty" doc:"what wood engineering allows, where the material and the loads are shown"`
 }
 
 // PointLoad is a single load on a ledger.
@@ -247,4 +252,12 @@ type Joined struct {
 	HangerDepth     *Length  `json:"hanger_depth,omitempty" doc:"depth of the hanger"`
 	JoistDepth      *Length  `json:"joist_depth,omitempty" doc:"actual depth of the joists"`
 	BeamWidth       *Length  `json:"beam_width,omitempty" doc:"width of the narrowest dropped beam below"`
+}
+
+// Engineered is what wood engineering by first principles allows, as an
+// answer of its own beside a table's.
+type Engineered struct {
+	Limit   *Length  `json:"limit,omitempty" doc:"the greatest length that it allows, or for a footing the least"`
+	Governs string   `json:"governs" doc:"what allows no more"`
+	Working []string `json:"working" doc:"assumptions and steps, each to be redone by hand"`
 }

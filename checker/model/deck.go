@@ -24,6 +24,8 @@ type Job struct {
 	Title    *Words `deck:"title"`
 	Revision *Words `deck:"revision"`
 	Sheets   *Words `deck:"sheets"`
+	// ReviewedAgainst names what the drawings are held against besides the code.
+	ReviewedAgainst *Words `deck:"reviewed_against"`
 }
 
 // Site is the place: loads and ground.
@@ -78,11 +80,12 @@ type Opening struct {
 
 // Lumber is a material that members refer to by name.
 type Lumber struct {
-	At      string
-	Species *Words `deck:"species"`
-	Grade   *Words `deck:"grade"`
-	Treated *Flag  `deck:"treated"`
-	Incised *Flag  `deck:"incised"`
+	At         string
+	Species    *Words `deck:"species"`
+	Grade      *Words `deck:"grade"`
+	Treated    *Flag  `deck:"treated"`
+	Incised    *Flag  `deck:"incised"`
+	WetService *Flag  `deck:"wet_service"`
 }
 
 // Measured is something read off the work with a tape or a level.

@@ -32,6 +32,9 @@ type Design struct {
 	Document *source.Document
 	Title    string
 	Revision string
+	// Sheets and ReviewedAgainst are what the title block says of the set of
+	// drawings and of what it is held against besides the rule sets.
+	Sheets, ReviewedAgainst string
 	// System is the design's own system of units; values print in it first.
 	System measure.System
 	// Problems are the reasons why the design could not be read; when there

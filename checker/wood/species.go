@@ -33,7 +33,7 @@ func ParseSpecies(text string) (Species, bool) {
 		return HemFir, true
 	case "spruce pine fir", "spf", "s p f":
 		return SprucePineFir, true
-	case "spruce pine fir south", "spfs", "spf s", "s p f s":
+	case "spruce pine fir south", "spf south", "spfs", "spf s", "s p f s":
 		return SprucePineFirSouth, true
 	case "redwood":
 		return Redwood, true

@@ -41,7 +41,7 @@ func Arrange(findings []result.Result) Layout {
 	}
 	return Layout{
 		Outside:     classes(group(by[result.Outside], sameSubject)),
-		NotShown:    sheets(group(by[result.NotShown], sameGap)),
+		NotShown:    BySheet(group(by[result.NotShown], sameGap)),
 		CouldNotRun: group(by[result.CouldNotRun], sameSubject),
 		Excused:     group(by[result.Excused], sameSubject),
 	}

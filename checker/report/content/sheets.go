@@ -7,7 +7,7 @@ import (
 	"github.com/maruel/natural"
 )
 
-// Sheet holds what one sheet of the drawings does not show.
+// Sheet holds what concerns one sheet of the drawings.
 type Sheet struct {
 	// Name is the sheet's name without the word, as "S3"; "" where the
 	// description names none.
@@ -23,9 +23,10 @@ func (s Sheet) Title() string {
 	return "sheet " + s.Name
 }
 
-// sheets splits groups by sheet, in the order of a set of drawings: S2 before
-// S10, and what no sheet is named for at the end.
-func sheets(groups []Group) []Sheet {
+// BySheet splits groups by sheet, in the order of a set of drawings: S2 before
+// S10, and what no sheet is named for at the end. The first of a group stands
+// for all of it.
+func BySheet(groups []Group) []Sheet {
 	var found []Sheet
 	for _, g := range groups {
 		name := sheetName(g[0].See)

@@ -14,6 +14,16 @@ func Message(r *result.Result) string {
 	return cmp.Or(r.Message, r.Title, r.Check)
 }
 
+// Headline is Message with the outcome named in it, unless that is outside: for
+// a line that stands without the heading of its section.
+func Headline(r *result.Result) string {
+	words := Message(r)
+	if r.Outcome != result.Outside && !strings.Contains(words, string(r.Outcome)) {
+		return string(r.Outcome) + ": " + words
+	}
+	return words
+}
+
 // Title gives the name of a check for people.
 func Title(r *result.Result) string {
 	return cmp.Or(r.Title, r.Check)

@@ -2,9 +2,10 @@ package text
 
 import (
 	"strings"
-	"unicode"
 
 	"github.com/mattn/go-runewidth"
+
+	"plumbrule/checker/report/content"
 )
 
 // cells measures text in the cells of a terminal. It does not ask the locale,
@@ -40,21 +41,5 @@ func (c cells) expand(s string, start int) string {
 	return b.String()
 }
 
-// printable takes out of s what would move the cursor, switch the terminal's
-// modes or turn the direction of writing. White space becomes a blank, the rest
-// the replacement character.
-func printable(s string) string {
-	return strings.Map(func(r rune) rune {
-		switch {
-		case r == '\t' || r == '\n' || r == '\r':
-			return ' '
-		case r == zeroWidthJoiner:
-			return r // holds composed emoji together
-		case unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp):
-			return unicode.ReplacementChar
-		}
-		return r
-	}, s)
-}
-
-const zeroWidthJoiner = '\u200d'
+// printable is for everything that comes from a design or a set.
+func printable(s string) string { return content.Printable(s) }

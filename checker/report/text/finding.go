@@ -41,23 +41,13 @@ func (p *printer) firstLine(d *result.Design, r *result.Result) {
 	}
 	p.line(p.place(d.File, r.Span.Start) + ": " +
 		p.style.class(r.Consequence)(string(r.Consequence)) + ": " +
-		message(r) + " " + p.style.faint("["+printable(tag)+"]"))
+		printable(content.Headline(r)) + " " + p.style.faint("["+printable(tag)+"]"))
 }
 
 // place gives "path:line:column". What has no place of its own in the file is
 // put at its start.
 func (p *printer) place(file string, at source.Position) string {
 	return p.style.path(fmt.Sprintf("%s:%d:%d", printable(file), max(at.Line, 1), max(at.Column, 1)))
-}
-
-// message gives the words of a first line. An outcome other than outside is
-// named in it, since the lines of all sections look alike to a program.
-func message(r *result.Result) string {
-	words := content.Message(r)
-	if r.Outcome != result.Outside && !strings.Contains(words, string(r.Outcome)) {
-		words = string(r.Outcome) + ": " + words
-	}
-	return printable(words)
 }
 
 // related prints the second places of a group, each once.

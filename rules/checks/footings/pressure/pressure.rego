@@ -9,10 +9,11 @@
 #   applies_when: footings are described under posts
 #   figures:
 #     max_share: {type: ratio, relation: at most, about: greatest pressure as a share of what the soil bears}
-#   values: {beam: words, n: count, pressure: pressure, soil: pressure}
+#     dead_load: {type: pressure, about: dead load counted where the design states none}
+#   values: {beam: words, n: count, pressure: pressure, soil: pressure, dead: pressure}
 #   messages:
-#     outside: "footing {n} below beam {beam} presses {pressure} on soil that bears {soil}"
-#     within: "footing {n} below beam {beam} presses {pressure} on soil that bears {soil}"
+#     outside: "footing {n} below beam {beam} presses {pressure} on soil that bears {soil}, with {dead} of dead load"
+#     within: "footing {n} below beam {beam} presses {pressure} on soil that bears {soil}, with {dead} of dead load"
 #   mend: ["larger footings", "posts closer together, so that each footing carries less"]
 package checks.footings.pressure
 
@@ -21,33 +22,45 @@ import data.lib.members
 
 applies if count(input.footings) > 0
 
-_complete[i] := footing if {
+_dead := input.site.dead_load.value
+
+_dead := figures.dead_load if not input.site.dead_load
+
+# The load on a footing: an area in square millimetres by a pressure.
+_load[i] := footing.tributary_area.value.statics * (max([footing.live_load.value, footing.ground_snow_load.value]) + _dead) if {
 	some i, footing in input.footings
-	footing.pressure
-	footing.soil_bearing
 }
+
+_bearable[i] := footing.plan_area.value * footing.soil_bearing.value if some i, footing in input.footings
 
 readings contains {
-	"at": footing.pressure.at, "have": {"rise": footing.pressure.value, "run": footing.soil_bearing.value},
+	"at": footing.plan_area.at, "have": {"rise": load, "run": _bearable[i]},
 	"figure": "max_share", "limit": figures.max_share,
-	"outside": (footing.pressure.value * figures.max_share.run) > (footing.soil_bearing.value * figures.max_share.rise),
-	"beam": footing.beam, "n": footing.n, "pressure": footing.pressure.value, "soil": footing.soil_bearing.value,
+	"outside": (load * figures.max_share.run) > (_bearable[i] * figures.max_share.rise),
+	"beam": footing.beam, "n": footing.n, "dead": _dead,
+	"pressure": round(load / footing.plan_area.value), "soil": footing.soil_bearing.value,
 } if {
-	some footing in _complete
+	some i, load in _load
+	footing := input.footings[i]
 }
 
-_fields := {"soil_bearing": "site.soil_bearing", "plan_area": "platforms[].footings.shape"}
+_field := {"round": ["platforms[].footings.diameter"], "square": ["platforms[].footings.side"], "rectangular": ["platforms[].footings.along", "platforms[].footings.out"]}
 
 unknown contains {"at": footing.at, "needs": need} if {
-	some i, footing in input.footings
-	not _complete[i]
-	some need in (members.missing(footing, _fields) | members.loads(footing))
+	some footing in input.footings
+	some need in (members.loads(footing) | members.missing(footing, {"soil_bearing": "site.soil_bearing"}))
 }
 
-unknown contains {"at": input.site.at, "needs": "site.dead_load"} if {
-	some i, footing in input.footings
-	not _complete[i]
-	not input.site.dead_load
+unknown contains {"at": footing.at, "needs": need} if {
+	some footing in input.footings
+	not footing.plan_area
+	some need in _field[footing.shape.value]
+}
+
+unknown contains {"at": footing.at, "needs": "platforms[].footings.shape"} if {
+	some footing in input.footings
+	not footing.plan_area
+	not footing.shape
 }
 
 unknown contains {"at": footing.at, "needs": need} if {

@@ -9,6 +9,7 @@
 #   applies_when: footings are described under posts
 #   figures:
 #     refused: {type: list, about: ground on which no footing may stand}
+#     loose: {type: list, optional: true, about: further ground on which no footing may stand}
 #   messages:
 #     outside: "the footing stands on {have}"
 #     within: "the footing stands on {have}"
@@ -24,13 +25,30 @@ _known[i] := footing if {
 	footing.soil.value != "unknown"
 }
 
-_refused[i] := footing.soil.value in figures.refused if some i, footing in _known
+_figure[i] := "refused" if {
+	some i, footing in _known
+	footing.soil.value in figures.refused
+}
+
+_figure[i] := "loose" if {
+	some i, footing in _known
+	footing.soil.value in figures.loose
+	not footing.soil.value in figures.refused
+}
 
 readings contains {
 	"at": _known[i].soil.at, "have": _known[i].soil.value,
-	"figure": "refused", "outside": refused,
+	"figure": figure, "outside": true,
 } if {
-	some i, refused in _refused
+	some i, figure in _figure
+}
+
+readings contains {
+	"at": footing.soil.at, "have": footing.soil.value,
+	"figure": "refused", "outside": false,
+} if {
+	some i, footing in _known
+	not _figure[i]
 }
 
 unknown contains {"at": footing.at, "needs": "platforms[].footings.soil"} if {

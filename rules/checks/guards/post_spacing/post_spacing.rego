@@ -8,7 +8,7 @@
 #   why: A long rail between posts bends out under a crowd, and each post takes the push on half of either side.
 #   applies_when: a guard is described
 #   figures:
-#     max: {type: length, relation: at most, about: greatest distance between posts, center to center}
+#     max: {type: length, relation: at most, about: "greatest distance between posts, center to center"}
 #   messages:
 #     outside: "guard posts are {have} apart, the limit is {limit}"
 #     within: "guard posts are {have} apart, the limit is {limit}"

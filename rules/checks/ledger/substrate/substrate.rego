@@ -9,7 +9,8 @@
 #   applies_when: a platform hangs on a ledger
 #   figures:
 #     refused: {type: list, about: what a ledger may not be fastened to}
-#     walls: {type: list, about: walls that carry by themselves, whatever the floor behind them}
+#     weak: {type: list, optional: true, about: further things that a ledger may not be fastened to}
+#     walls: {type: list, about: "walls that carry by themselves, whatever the floor behind them"}
 #     refused_floors: {type: list, about: framing of the house floor that may not carry a ledger}
 #     overhanging: {type: flag, relation: exactly, about: true where a floor that overhangs its foundation may carry a ledger}
 #   messages:
@@ -33,12 +34,21 @@ _known[i] := ledger if {
 	ledger.attached_to.value != "unknown"
 }
 
-_refused[i] := ledger.attached_to.value in figures.refused if some i, ledger in _known
+_figure[i] := "refused" if {
+	some i, ledger in _known
+	ledger.attached_to.value in figures.refused
+}
+
+_figure[i] := "weak" if {
+	some i, ledger in _known
+	ledger.attached_to.value in figures.weak
+	not ledger.attached_to.value in figures.refused
+}
 
 # Behind a wall that is refused or carries by itself the floor does not matter.
 _framed[i] := ledger if {
 	some i, ledger in input.ledgers
-	not _refused[i]
+	not _figure[i]
 	not ledger.attached_to.value in figures.walls
 }
 
@@ -53,9 +63,17 @@ _overhang_say := {true: "overhanging", false: "supported"}
 
 readings contains {
 	"at": _known[i].attached_to.at, "have": _known[i].attached_to.value,
-	"figure": "refused", "outside": refused,
+	"figure": figure, "outside": true,
 } if {
-	some i, refused in _refused
+	some i, figure in _figure
+}
+
+readings contains {
+	"at": ledger.attached_to.at, "have": ledger.attached_to.value,
+	"figure": "refused", "outside": false,
+} if {
+	some i, ledger in _known
+	not _figure[i]
 }
 
 readings contains {
@@ -84,7 +102,7 @@ unknown contains {"at": ledger.at, "needs": "platforms[].ledger.attached_to"} if
 
 unknown contains {"at": input.house.at, "needs": "house.floor"} if {
 	some i, _ in _framed
-	not _floor[i]
+	not i in object.keys(_floor)
 }
 
 unknown contains {"at": input.house.at, "needs": "house.cantilevered_floor"} if {

@@ -14,8 +14,8 @@
 #     tributary: {type: words, optional: true, about: "how the area that a post carries is figured: statics or builder"}
 #     area_unit: {type: length, optional: true, about: side of the square in which the table counts areas}
 #     by_size: {type: table, optional: true, value: length, keys: [size, load, plies], relation: at most, about: greatest height by size and plies of the beam}
-#     by_area: {type: table, optional: true, value: length, keys: [group, size, load, area], relation: at most, about: greatest height by species, size and area carried}
-#     by_spans: {type: table, optional: true, value: length, keys: [group, size, load, beam_span, joist_span], relation: at most, about: greatest height by species, size and spans}
+#     by_area: {type: table, optional: true, value: length, keys: [group, size, load, area], relation: at most, about: "greatest height by species, size and area carried"}
+#     by_spans: {type: table, optional: true, value: length, keys: [group, size, load, beam_span, joist_span], relation: at most, about: "greatest height by species, size and spans"}
 #   values: {species: words, grade: words, size: words, load: pressure, plies: count, span: length, material: words}
 #   messages:
 #     outside: "a {size} post is {have} high, the limit is {limit}"

@@ -78,6 +78,9 @@ func (r *run) reading(row row, d design) (result.Result, error) {
 	if one.Message, err = r.say(row, outside, texts); err != nil {
 		return one, err
 	}
+	if one.Engineered, err = d.engineered(row); err != nil {
+		return one, err
+	}
 	one.Fingerprint = d.fingerprint(r.check.ID, at[0], "")
 	return one, row.rest()
 }

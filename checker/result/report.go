@@ -15,6 +15,9 @@ type Report struct {
 // Set names an active rule set.
 type Set struct {
 	ID, Edition, Title, Publisher, Scope string
+	// Place is the town or state whose rules these are, and Extends the id of
+	// the set that they amend; empty for a model code.
+	Place, Extends string
 	// NotCovered lists what the set does not look at, in its own words.
 	NotCovered []string
 	// Figures counts the set's figures by how far they can be trusted.
@@ -63,12 +66,15 @@ type Problem struct {
 
 // Result is the outcome of one check of one set on one subject.
 type Result struct {
-	Check       string // "stairs/riser-height"
-	Title       string
-	Set         string // id of the set
-	Clause      string // of the figure that decided
-	Status      string // "published", "common practice" or "recalled"
-	Source      string // where the figure was seen; empty if recalled
+	Check  string // "stairs/riser-height"
+	Title  string
+	Set    string // id of the set
+	Clause string // of the figure that decided
+	Status string // "published", "common practice" or "recalled"
+	Source string // where the figure was seen; empty if recalled
+	// Amended says in one line who amended the figure that decided, under which
+	// clause, and what it replaced; empty for a figure of the set itself.
+	Amended     string
 	Outcome     Outcome
 	Consequence Consequence
 	// At holds JSON pointers into the design; the first is the primary place.
@@ -82,6 +88,9 @@ type Result struct {
 	// Margin is positive inside the limit, in the unit of Have; nil where
 	// values cannot be subtracted.
 	Margin *Value
+	// Engineered is the answer of wood engineering beside the set's limit; nil
+	// where there is none.
+	Engineered *Engineered
 	// Message says what was found, one line, lower case, no full stop.
 	Message string
 	// Needs is the field that is not shown, as "guards[].height".
@@ -93,6 +102,15 @@ type Result struct {
 	// Notes carry remarks that belong to the figure, as "this figure is recalled".
 	Notes       []string
 	Fingerprint string // stable over moved lines and changed values
+	// Waiver says who excused the result; nil for all outcomes but excused.
+	Waiver *Waiver
+}
+
+// Waiver is the leave to keep what is outside a limit.
+type Waiver struct {
+	By, Reason string
+	Until      string // last day, as 2027-01-31; empty for no end
+	Document   string // where it is written; may be empty
 }
 
 // Place is a second place that a finding concerns.
@@ -113,4 +131,11 @@ type Value struct {
 	Standard string
 	// Relation is set on limits only.
 	Relation Relation
+}
+
+// Engineered is what wood engineering by first principles allows.
+type Engineered struct {
+	Limit   Value
+	Governs string   // what allows no more: bending, shear
+	Working []string // assumptions and steps, each to be redone by hand
 }

@@ -1,11 +1,9 @@
 package ruleset
 
 import (
-	"errors"
 	"fmt"
 	"io/fs"
-	"os"
-	"path/filepath"
+	"slices"
 	"strings"
 
 	"plumbrule/checker/catalog"
@@ -17,7 +15,7 @@ const setFile = "set.yaml"
 // Library finds sets: those that come with the program by their id, others by
 // the path of their file.
 type Library struct {
-	sets   fs.FS
+	sets   fs.FS // nil for a library without sets of its own
 	checks *catalog.Catalog
 }
 
@@ -29,6 +27,9 @@ func NewLibrary(sets fs.FS, checks *catalog.Catalog) *Library {
 
 // IDs gives the ids of the sets that come with the program, in order.
 func (l *Library) IDs() ([]string, error) {
+	if l.sets == nil {
+		return nil, nil
+	}
 	files, err := fs.Glob(l.sets, "*/"+setFile)
 	if err != nil {
 		return nil, fmt.Errorf("listing rule sets: %w", err)
@@ -39,32 +40,79 @@ func (l *Library) IDs() ([]string, error) {
 	return files, nil
 }
 
-// ByName loads a set. A name with a slash or a file ending is the path of a
-// set's file or of the directory that holds its set.yaml; any other name is
-// the id of a set that comes with the program.
+// ByName loads a set, with the sets that it extends. A name with a slash or a
+// file ending is the path of a set's file or of the directory that holds its
+// set.yaml; any other name is the id of a set that comes with the program.
 func (l *Library) ByName(name string) (*Set, error) {
-	if strings.ContainsAny(name, `/\`) || filepath.Ext(name) == ".yaml" || filepath.Ext(name) == ".yml" || filepath.Ext(name) == ".json" {
-		return l.byPath(name)
+	if isPath(name) {
+		return l.open(onDisk(name))
 	}
-	set, err := Load(l.sets, name+"/"+setFile, name+"/"+setFile, l.checks)
-	if errors.Is(err, fs.ErrNotExist) || errors.Is(err, fs.ErrInvalid) {
-		ids, err := l.IDs()
-		if err != nil {
-			return nil, err
-		}
-		return nil, fmt.Errorf("there is no rule set %q%s; there are %s, and a file of your own is named by its path",
-			name, nearest(name, ids), strings.Join(ids, ", "))
+	if err := l.knows(name); err != nil {
+		return nil, err
 	}
+	set, err := l.open(l.own(name + "/" + setFile))
 	if err == nil && set.ID != name {
 		return nil, fmt.Errorf("loading rule set: %s: the set calls itself %q", set.File, set.ID)
 	}
 	return set, err
 }
 
-func (l *Library) byPath(name string) (*Set, error) {
-	if info, err := os.Stat(name); err == nil && info.IsDir() {
-		name = filepath.Join(name, setFile)
+// Load reads the set in a file, and its tables from the directory "tables"
+// beside it. Messages name the file as shown, the tables likewise. What the set
+// extends is a file of the same file system. The error joins everything that is
+// wrong, each with file, line and column.
+func Load(files fs.FS, file, shown string, checks *catalog.Catalog) (*Set, error) {
+	return NewLibrary(nil, checks).open(origin{files: files, file: file, shown: shown, key: "\x00" + file})
+}
+
+func (l *Library) open(at origin) (*Set, error) {
+	set, err := l.read(at, nil)
+	if err != nil {
+		return nil, fmt.Errorf("loading rule set: %w", err)
 	}
-	dir, file := filepath.Split(name)
-	return Load(os.DirFS(filepath.Clean(dir)), file, filepath.ToSlash(name), l.checks)
+	return set, nil
+}
+
+// read loads a set that the sets above extend, the first of them being the one
+// that was asked for.
+func (l *Library) read(at origin, above []origin) (*Set, error) {
+	r := newLoader(at, l.checks)
+	doc, err := r.document(at.file, at.shown, "set", &r.problems)
+	if err != nil {
+		return nil, err
+	}
+	var base *Set
+	if extends := doc.Root.Member("extends"); extends != nil {
+		below, err := l.beside(at, extends.Value.Text)
+		if err != nil {
+			r.problems.add(extends.Value.Span, "%v", err)
+			return nil, r.problems.err()
+		}
+		above = append(slices.Clone(above), at)
+		if i := slices.IndexFunc(above, func(o origin) bool { return o.key == below.key }); i >= 0 {
+			r.problems.add(extends.Value.Span, "the set extends itself: %s", ring(above[i:]))
+			return nil, r.problems.err()
+		}
+		if _, err := fs.Stat(below.files, below.file); err != nil {
+			r.problems.add(extends.Value.Span, "the set %s cannot be read: %v", below.shown, plain(err))
+			return nil, r.problems.err()
+		}
+		if base, err = l.read(below, above); err != nil {
+			return nil, err
+		}
+	}
+	set := r.set(doc.Root, base)
+	if err := r.problems.err(); err != nil {
+		return nil, err
+	}
+	return set, nil
+}
+
+// ring names the files of a chain that leads back to its first.
+func ring(chain []origin) string {
+	var names []string
+	for _, o := range chain {
+		names = append(names, o.shown)
+	}
+	return strings.Join(append(names, chain[0].shown), " extends ")
 }

@@ -1,7 +1,7 @@
 package ruleset
 
 import (
-	"fmt"
+	"cmp"
 	"io/fs"
 	"path"
 	"slices"
@@ -13,30 +13,20 @@ import (
 	"plumbrule/schema"
 )
 
-// Load reads the set in a file, and its tables from the directory "tables"
-// beside it. Messages name the file as shown, the tables likewise. The error
-// joins everything that is wrong, each with file, line and column.
-func Load(files fs.FS, file, shown string, checks *catalog.Catalog) (*Set, error) {
-	l := loader{files: files, dir: path.Dir(file), shown: path.Dir(shown), checks: checks, problems: problems{file: shown}}
-	doc, err := l.document(file, shown, "set", &l.problems)
-	if err != nil {
-		return nil, fmt.Errorf("loading rule set: %w", err)
-	}
-	set := l.set(doc.Root)
-	if err := l.problems.err(); err != nil {
-		return nil, fmt.Errorf("loading rule set: %w", err)
-	}
-	return set, nil
-}
-
 // loader reads one set.
 type loader struct {
 	files    fs.FS
 	dir      string // where the set's file lies
 	shown    string // the same for messages
 	checks   *catalog.Catalog
-	sources  map[string]string
+	id       string            // of the set
+	by       string            // whose rules the set holds
+	sources  map[string]string // title by id, those of the sets below included
 	problems problems
+}
+
+func newLoader(at origin, checks *catalog.Catalog) *loader {
+	return &loader{files: at.files, dir: path.Dir(at.file), shown: path.Dir(at.shown), checks: checks, problems: problems{file: at.shown}}
 }
 
 // document reads a file that fits a schema.
@@ -56,11 +46,13 @@ func (l *loader) document(file, shown, schemaName string, found *problems) (*sou
 	return doc, nil
 }
 
-func (l *loader) set(root *source.Node) *Set {
+// set reads a set that fits its schema, over the one that it extends, if any.
+func (l *loader) set(root *source.Node, base *Set) *Set {
 	set := &Set{
 		ID: text(root, "set"), Title: text(root, "title"), Edition: text(root, "edition"),
-		Publisher: text(root, "publisher"), Scope: text(root, "scope"), File: l.problems.file,
+		Publisher: text(root, "publisher"), Place: text(root, "place"), Scope: text(root, "scope"), File: l.problems.file,
 	}
+	l.id, l.by = set.ID, cmp.Or(set.Place, set.Publisher)
 	if text(root, "system") == measure.Metric.String() {
 		set.System = measure.Metric
 	}
@@ -76,6 +68,9 @@ func (l *loader) set(root *source.Node) *Set {
 			set.Sources = append(set.Sources, Source{ID: s.Key, Title: s.Value.Text})
 		}
 	}
+	if base != nil {
+		l.inherit(set, root, base)
+	}
 	taken := map[string]bool{}
 	for _, m := range root.Member("checks").Value.Members {
 		declared := l.checks.Find(m.Key)
@@ -88,6 +83,10 @@ func (l *loader) set(root *source.Node) *Set {
 			continue
 		}
 		taken[declared.ID] = true
+		if base != nil {
+			l.change(set, declared, m)
+			continue
+		}
 		set.Checks = append(set.Checks, l.check(declared, m))
 	}
 	l.checkReads(root, set)
@@ -98,15 +97,7 @@ func (l *loader) set(root *source.Node) *Set {
 func (l *loader) check(declared *catalog.Check, m source.Member) Check {
 	c := Check{ID: declared.ID, Clause: text(m.Value, "clause"), Note: text(m.Value, "note")}
 	given := m.Value.Member("figures").Value
-	var names []string
-	for _, f := range declared.Figures {
-		names = append(names, f.Name)
-	}
-	for _, g := range given.Members {
-		if declared.Figure(g.Key) == nil {
-			l.problems.add(g.KeySpan, "check %s asks for no figure %q%s", declared.ID, g.Key, nearest(g.Key, names))
-		}
-	}
+	l.knownFigures(declared, given)
 	for i := range declared.Figures {
 		f := &declared.Figures[i]
 		g := given.Member(f.Name)
@@ -123,8 +114,21 @@ func (l *loader) check(declared *catalog.Check, m source.Member) Check {
 	return c
 }
 
+// knownFigures refuses figures that the check does not ask for.
+func (l *loader) knownFigures(declared *catalog.Check, given *source.Node) {
+	var names []string
+	for _, f := range declared.Figures {
+		names = append(names, f.Name)
+	}
+	for _, g := range given.Members {
+		if declared.Figure(g.Key) == nil {
+			l.problems.add(g.KeySpan, "check %s asks for no figure %q%s", declared.ID, g.Key, nearest(g.Key, names))
+		}
+	}
+}
+
 func (l *loader) figure(declared *catalog.Figure, m source.Member, clause string) (Figure, bool) {
-	f := Figure{Name: declared.Name, Kind: declared.Kind, Clause: clause, Note: text(m.Value, "note")}
+	f := Figure{Name: declared.Name, Kind: declared.Kind, Set: l.id, Clause: clause, Note: text(m.Value, "note")}
 	own := text(m.Value, "clause")
 	table := m.Value.Member("table")
 	if table == nil != (declared.Kind != catalog.Table) {

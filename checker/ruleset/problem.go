@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"io/fs"
 	"slices"
 
 	"plumbrule/checker/source"
@@ -50,4 +51,14 @@ func (p *problems) err() error {
 		errs[i] = e
 	}
 	return errors.Join(errs...)
+}
+
+// plain takes the path out of a file error, where the message names the file
+// already.
+func plain(err error) error {
+	var wrapped *fs.PathError
+	if errors.As(err, &wrapped) {
+		return wrapped.Err
+	}
+	return err
 }

@@ -28,11 +28,18 @@ func weaker(a, b Status) Status {
 // loaded.
 type Set struct {
 	ID, Title, Edition, Publisher, Scope string
+	// Place is the town or state whose rules these are; empty for a model code.
+	Place string
+	// Extends is the id of the set that this one amends; empty for a set that
+	// stands by itself.
+	Extends string
 	// System is the standard's own system of units.
 	System     measure.System
 	NotCovered []string
-	Sources    []Source // in the order of the file
-	Checks     []Check  // by id
+	// Sources are those of the set in the order of its file, then those of the
+	// sets below.
+	Sources []Source
+	Checks  []Check // by id
 	// File is the set's file under the name it was asked for.
 	File string
 }
@@ -46,6 +53,9 @@ type Check struct {
 	Clause  string
 	Note    string
 	Figures []Figure // in the order in which the check asks for them
+	// Off says that and why the check is not to run; its figures stay, as other
+	// checks may read them.
+	Off *Off
 }
 
 // Figure is one figure of a set.
@@ -58,11 +68,16 @@ type Figure struct {
 	// Text is the figure as the standard writes it; for a table its title.
 	Text   string
 	Clause string
+	// Set is the id of the set that gives the figure.
+	Set string
 	// Status is that of the weakest cell for a table.
 	Status Status
 	Source string // title of the source; empty unless published
 	Note   string
 	Table  *Table // nil for all kinds but a table
+	// Amends says what the figure replaced; nil for one of the set that stands
+	// by itself.
+	Amends *Amends
 }
 
 // Check gives what the set has for a check, or nil.
@@ -105,7 +120,7 @@ func (s *Set) Data() map[string]any {
 func (s *Set) Summary() result.Set {
 	summary := result.Set{
 		ID: s.ID, Edition: s.Edition, Title: s.Title, Publisher: s.Publisher, Scope: s.Scope,
-		NotCovered: slices.Clone(s.NotCovered),
+		NotCovered: slices.Clone(s.NotCovered), Place: s.Place, Extends: s.Extends,
 	}
 	count := func(status Status) {
 		switch status {

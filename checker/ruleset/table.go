@@ -37,6 +37,10 @@ type Cell struct {
 	Status Status
 	Source string // title of the source; empty unless published
 	Note   string
+	// Clause is that of an amended cell; empty for one of the table itself.
+	Clause string
+	Amends *Amends // what an amended cell replaced
+	Set    string  // id of the set that amended the cell; empty for one of the table itself
 	// Row says which cell it is, in the table's own words.
 	Row string
 }
@@ -121,6 +125,34 @@ func (t *Table) nest(depth, at int) any {
 		return words
 	}
 	return measures
+}
+
+// Amended lists the cells that an overlay changed, in the order of the table.
+func (t *Table) Amended() []Cell {
+	var cells []Cell
+	for _, c := range t.cells {
+		if c.Amends != nil {
+			cells = append(cells, c)
+		}
+	}
+	return cells
+}
+
+func (t *Table) keyNames() string {
+	var names []string
+	for _, key := range t.Keys {
+		names = append(names, key.Name)
+	}
+	return strings.Join(names, ", ")
+}
+
+// values lists the values of a key, cut at twelve.
+func (k *Key) values() string {
+	texts := k.Texts
+	if len(texts) > 12 {
+		texts = append(slices.Clone(texts[:12]), "…")
+	}
+	return strings.Join(texts, ", ")
 }
 
 // describe names a cell by the values of its keys.

@@ -130,6 +130,7 @@ func (f *flexure) ply(plies int) *flexure {
 	one.section.Plies = 1
 	one.dead, one.imposed, one.bent = f.dead/n, f.imposed/n, f.bent/n
 	one.stiffness = f.stiffness / n
+	one.limits.TipLoad = forceOf(pounds(f.limits.TipLoad) / n)
 	one.given("plies", n, "", "each takes the same share")
 	one.find("w_D", "w_D / plies", one.dead, "plf")
 	one.find("w_Q", "w_Q / plies", one.imposed, "plf")

@@ -51,9 +51,10 @@ func (f *flexure) cantileverStrength(a *allowed, back float64) {
 	a.take(ByBendingAtSupport, "a_b", f.find("a_b", "√(2 · M′ / (w / 12))", math.Sqrt(2*moment/w), "in"))
 	if f.limits.TipLoad != 0 {
 		p := f.given("P", pounds(f.limits.TipLoad), "lb", "force at the tip, nothing else on the member")
-		name, formula, length := "a_bP", "M′ / P", moment/p
+		moment := f.forPeople("M′_P", "M′", moment, "lb·in")
+		name, formula, length := "a_bP", "M′_P / P", moment/p
 		if dead := f.dead / 12; dead > 0 {
-			formula = "(√(P² + 2 · w_D / 12 · M′) - P) / (w_D / 12)"
+			formula = "(√(P² + 2 · w_D / 12 · M′_P) - P) / (w_D / 12)"
 			length = (math.Sqrt(p*p+2*dead*moment) - p) / dead
 		}
 		a.take(ByBendingAtSupport, name, f.find(name, formula, length, "in"))
@@ -88,8 +89,8 @@ func (f *flexure) cantileverDeflection(a *allowed, back float64) {
 
 	rise := f.find("θ", "w_Δ / 12 · L³ / (24 · EI)", w*back*back*back/(24*f.stiffness), "")
 	f.find("θ_n", "θ · n_a", rise*n, "")
-	f.assume("the rise of the tip with the span alone loaded is a · θ; it is within a / n_a where θ_n is at most 1")
-	if rise*n > 1 {
+	f.assume("with the span alone loaded the tip rises by a · θ, within a / n_a where θ_n is at most 1")
+	if f.limits.TipRise && rise*n > 1 {
 		a.take(ByTipRise, "0", 0)
 	}
 }

@@ -104,14 +104,10 @@ func (f *flexure) check(l Layout) (Checks, error) {
 }
 
 func (f *flexure) strength(c *Checks, g girder, e envelope) {
-	moment, criterion := e.sagging, ByBending
-	if -e.hogging.value > moment.value {
-		moment, criterion = peak{-e.hogging.value, e.hogging.at}, ByBendingAtSupport
+	f.moment(c, e.sagging, 1, ByBending, "M", "greatest sagging moment")
+	if e.hogging.value < 0 {
+		f.moment(c, e.hogging, -1, ByBendingAtSupport, "M_h", "greatest hogging moment")
 	}
-	m := f.put("M", moment.value, "lb·in", Computed, "greatest moment, at "+lengthOf(moment.at).Sixteenths())
-	fb := f.find("fb", "M / S", m/f.section.Modulus(), "psi")
-	c.Demands = append(c.Demands, Demand{criterion, lengthOf(moment.at), fb, f.fb, "psi"})
-
 	v := f.put("V", math.Abs(e.shear.value), "lb", Computed, "greatest shear, at "+lengthOf(e.shear.at).Sixteenths())
 	if f.limits.ShearAtDepth {
 		f.assume("even load within a depth of a support left out of the shear, NDS 3.4.3.1")
@@ -119,6 +115,13 @@ func (f *flexure) strength(c *Checks, g girder, e envelope) {
 	}
 	fv := f.find("fv", "3 / 2 · V / A", 1.5*v/f.section.Area(), "psi")
 	c.Demands = append(c.Demands, Demand{ByShear, lengthOf(e.shear.at), fv, f.fv, "psi"})
+}
+
+func (f *flexure) moment(c *Checks, m peak, sign float64, criterion Criterion, name, note string) {
+	at := lengthOf(m.at)
+	v := f.put(name, sign*m.value, "lb·in", Computed, note+", at "+at.Sixteenths())
+	fb := f.find("fb", name+" / S", v/f.section.Modulus(), "psi")
+	c.Demands = append(c.Demands, Demand{criterion, at, fb, f.fb, "psi"})
 }
 
 // bearings holds each support against Fc⊥′, raised by the bearing area factor Cb of NDS 3.10.4 away from the ends.
@@ -178,9 +181,10 @@ func (f *flexure) tips(c *Checks, l Layout, g girder, dead loading) {
 				d := g.envelope(loading{}, g.evenly(f.bent)).drops[end.drop]
 				down := f.put("Δ_a", d.most/f.stiffness, "in", Computed, "tip of the overhang of "+length.Sixteenths()+" under imposed load")
 				up := f.put("Δ_u", -d.least/f.stiffness, "in", Computed, "rise of that tip with imposed load on spans alone")
-				c.Demands = append(c.Demands,
-					Demand{ByTipUnderLoad, end.support, down, limit, "in"},
-					Demand{ByTipRise, end.support, up, limit, "in"})
+				c.Demands = append(c.Demands, Demand{ByTipUnderLoad, end.support, down, limit, "in"})
+				if f.limits.TipRise {
+					c.Demands = append(c.Demands, Demand{ByTipRise, end.support, up, limit, "in"})
+				}
 			}
 			if tip.load > 0 {
 				d := g.envelope(loading{}, loading{points: []point{tip}}).drops[end.drop]
@@ -192,7 +196,7 @@ func (f *flexure) tips(c *Checks, l Layout, g girder, dead loading) {
 			e := g.envelope(dead, loading{points: []point{tip}})
 			m := f.put("M_P", max(-e.hogging.value, e.sagging.value), "lb·in", Computed, "greatest moment under dead load and the force at the tip")
 			fb := f.find("fb_P", "M_P / S", m/f.section.Modulus(), "psi")
-			c.Demands = append(c.Demands, Demand{ByBendingAtSupport, end.support, fb, f.fb, "psi"})
+			c.Demands = append(c.Demands, Demand{ByBendingAtSupport, end.support, fb, f.forPeople("Fb′_P", "Fb′", f.fb, "psi"), "psi"})
 			r := e.reactions
 			for i := range r {
 				c.Reactions[i].Least = min(c.Reactions[i].Least, forceOf(r[i].least))

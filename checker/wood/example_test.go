@@ -29,10 +29,10 @@ func ExampleJoist_MaxSpan() {
 		}
 	}
 	// Output:
-	// 14'-0 3/16" by bending
+	// 14'-0 5/16" by bending
 	// w = w_D + w_Q = 66.6667 plf
 	// Fb′ = Fb · CD · CF · CM_Fb · Ct_Fb · Ci_Fb · Cr · CL · Cfu = 920 psi
-	// L_b = √(8 · Fb′ · S / (w / 12)) = 168.328 in (14'-0 5/16")
+	// L_b = √(8 · Fb′ · S / (w / 12)) = 168.34 in (14'-0 5/16")
 }
 
 func ExampleTributary() {

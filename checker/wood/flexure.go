@@ -92,3 +92,10 @@ func (f *flexure) maxSpan() (Span, error) {
 func (f *flexure) deflected(n, load float64) float64 {
 	return math.Cbrt(384 * f.stiffness / (5 * n * load / 12))
 }
+
+// forPeople takes off what a short load, such as snow, has added to an adjusted value: a force at a tip is a person, whose
+// weight counts as an occupancy load.
+func (f *flexure) forPeople(name, of string, value float64, unit string) float64 {
+	cd, _ := f.Find("CD")
+	return f.find(name, of+" / max(1, CD)", value/max(1, cd.Value), unit)
+}

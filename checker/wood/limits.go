@@ -4,9 +4,12 @@ import "plumbrule/checker/measure"
 
 // Limits are what a bending member is held against besides its strength. What is zero is not looked at.
 type Limits struct {
-	Imposed int           // span over its deflection under the imposed load, 360 for L/360
-	Total   int           // span over its deflection under the whole load
-	Tip     int           // cantilever over the deflection of its tip, 180 for a/180
+	Imposed int // span over its deflection under the imposed load, 360 for L/360
+	Total   int // span over its deflection under the whole load
+	Tip     int // cantilever over the deflection of its tip, 180 for a/180
+	// TipRise holds the rise of the tip under imposed load on the spans alone against Tip as well. Few do: a joist that uses
+	// up L/360 lifts any tip by more than a/180.
+	TipRise bool
 	TipLoad measure.Force // at the end of a cantilever, without the imposed load beside it
 	Bearing measure.Length
 	// ShearAtDepth leaves out the even load within a depth of a support, NDS 3.4.3.1.

@@ -59,8 +59,11 @@ func TestMaxCantileverIsUsedUp(t *testing.T) {
 	for range 400 {
 		j := randomJoist(t, r)
 		j.Limits.Bearing, j.Limits.Total, j.Limits.Quarter = 0, 0, r.IntN(2) == 0
-		j.Limits.ShearAtDepth = false
-		if r.IntN(3) == 0 {
+		j.Limits.ShearAtDepth, j.Limits.TipRise = false, r.IntN(4) == 0
+		switch r.IntN(3) {
+		case 0:
+			j.Limits.TipLoad = 0 // so that the even load may govern
+		case 1:
 			j.Limits.Tip = 40 // a loose limit lets the strength govern
 		}
 		plain, err := j.MaxSpan(wood.Strict())

@@ -60,7 +60,7 @@ func (p Post) column(profile Profile) (*column, error) {
 	c.emin = a.value(stability)
 	c.putEnds(p, profile)
 	if c.eccentric > 0 {
-		// Bending about the weaker axis would earn a flat use factor, which is left out on the safe side.
+		// Bending about the weaker axis would earn a flat use factor, which is left out: less is allowed than could be.
 		if c.fb, err = a.bending(); err != nil {
 			return nil, err
 		}

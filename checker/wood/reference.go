@@ -37,14 +37,14 @@ type standing uint8
 
 const (
 	unconfirmed   standing = iota
-	governs                // governs cells of printed span tables, which come out
+	governs                // some of its values govern cells of printed span tables, which come out
 	lowConfidence          // remembered poorly
 )
 
 func (s standing) String() string {
 	switch s {
 	case governs:
-		return "governs cells of printed span tables, which come out"
+		return "its row governs cells of printed span tables, which come out"
 	case lowConfidence:
 		return "remembered poorly"
 	}

@@ -149,7 +149,7 @@ func TestLines(t *testing.T) {
 		"longest joist span\n",
 		"assumed: simple span between centers of bearing, even load\n",
 		"\nw = w_D + w_Q = 66.6667 plf\n",
-		"\nFb = 925 psi  [NDS Supplement Table 4B, southern pine No. 2, governs cells of printed span tables, which come out; recalled]\n",
+		"\nFb = 925 psi  [NDS Supplement Table 4B, southern pine No. 2, its row governs cells of printed span tables, which come out; recalled]\n",
 		"\nL_b = √(8 · Fb′ · S / (w / 12)) = ",
 		"= 142 in (11'-10\")",
 	} {

@@ -8,6 +8,10 @@ package lib.posts
 import data.lib.areas
 import data.lib.spans
 
+# place is where what a post lacks is missing: its own entry, or the platform
+# where it is one of many that are described together.
+place(post) := [split(post.at[0], "/beams/")[0]]
+
 # form is the name of the figure that holds the set's table.
 form(figures) := name if {
 	some name in ["by_area", "by_size", "by_spans"]

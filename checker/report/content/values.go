@@ -97,3 +97,12 @@ func Margin(r *result.Result) string {
 func MarginSize(r *result.Result) string {
 	return strings.TrimLeft(r.Margin.Text, "-−")
 }
+
+// Engineered gives the words for the answer of wood engineering that stands
+// beside a limit: `13'-11" (bending governs)`. It is "" where there is none.
+func Engineered(r *result.Result) string {
+	if r.Engineered == nil {
+		return ""
+	}
+	return r.Engineered.Limit.Text + " (" + r.Engineered.Governs + " governs)"
+}

@@ -101,6 +101,7 @@ func convertSubject(r *result.Result) subject {
 		Limit:       convertValue(r.Limit),
 		Reason:      r.Reason,
 		Notes:       r.Notes,
+		Engineered:  engineered(r.Engineered),
 	}
 	// A check that failed as a whole has no place; the root stands for it.
 	if len(r.At) > 0 {
@@ -146,4 +147,11 @@ func list(words []string) []string {
 		return []string{}
 	}
 	return words
+}
+
+func engineered(e *result.Engineered) *engineering {
+	if e == nil {
+		return nil
+	}
+	return &engineering{Value: e.Limit.Number, Unit: e.Limit.Unit, Text: e.Limit.Text, Governs: e.Governs, Working: e.Working}
 }

@@ -62,26 +62,27 @@ type position struct {
 
 // subject is what findings and readings have in common.
 type subject struct {
-	Check       string   `json:"check"`
-	Title       string   `json:"title,omitempty"`
-	Set         string   `json:"set"`
-	Clause      string   `json:"clause,omitempty"`
-	Status      string   `json:"status,omitempty"`
-	Source      string   `json:"source,omitempty"`
-	Outcome     string   `json:"outcome"`
-	Consequence string   `json:"consequence"`
-	At          string   `json:"at"`
-	Mark        string   `json:"mark,omitempty"`
-	See         string   `json:"see,omitempty"`
-	Start       position `json:"start"`
-	End         position `json:"end"`
-	Related     []place  `json:"related,omitempty"`
-	Have        *value   `json:"have,omitempty"`
-	Limit       *value   `json:"limit,omitempty"`
-	Margin      *float64 `json:"margin,omitempty"`
-	MarginText  string   `json:"margin_text,omitempty"`
-	Reason      string   `json:"reason,omitempty"`
-	Notes       []string `json:"notes,omitempty"`
+	Check       string       `json:"check"`
+	Title       string       `json:"title,omitempty"`
+	Set         string       `json:"set"`
+	Clause      string       `json:"clause,omitempty"`
+	Status      string       `json:"status,omitempty"`
+	Source      string       `json:"source,omitempty"`
+	Outcome     string       `json:"outcome"`
+	Consequence string       `json:"consequence"`
+	At          string       `json:"at"`
+	Mark        string       `json:"mark,omitempty"`
+	See         string       `json:"see,omitempty"`
+	Start       position     `json:"start"`
+	End         position     `json:"end"`
+	Related     []place      `json:"related,omitempty"`
+	Have        *value       `json:"have,omitempty"`
+	Limit       *value       `json:"limit,omitempty"`
+	Margin      *float64     `json:"margin,omitempty"`
+	MarginText  string       `json:"margin_text,omitempty"`
+	Reason      string       `json:"reason,omitempty"`
+	Notes       []string     `json:"notes,omitempty"`
+	Engineered  *engineering `json:"engineered,omitempty"`
 }
 
 type finding struct {
@@ -113,4 +114,13 @@ type value struct {
 	Text     string   `json:"text"`
 	Relation string   `json:"relation,omitempty"`
 	Standard string   `json:"standard,omitempty"`
+}
+
+// engineering is what wood engineering allows beside the set's limit.
+type engineering struct {
+	Value   float64  `json:"value"`
+	Unit    string   `json:"unit"`
+	Text    string   `json:"text"`
+	Governs string   `json:"governs"`
+	Working []string `json:"working"`
 }

@@ -82,6 +82,9 @@ func (p *printer) details(g content.Group) {
 	for _, r := range g {
 		tell(p.setLabel(g, r), p.values(r))
 	}
+	for _, r := range g {
+		tell("by engineering:", content.Engineered(r))
+	}
 	tell("to be shown:", needs(g))
 	for _, r := range g {
 		switch r.Outcome {
@@ -98,6 +101,11 @@ func (p *printer) details(g content.Group) {
 		for _, r := range g {
 			tell("why:", r.Why)
 			tell("figure from:", r.Source)
+			if r.Engineered != nil {
+				for _, line := range r.Engineered.Working {
+					tell("working:", line)
+				}
+			}
 		}
 	}
 	for _, r := range g {

@@ -113,7 +113,7 @@ readings contains row if {
 	not i in _open
 }
 
-readings contains row if some row in _beyond[_][_]
+readings contains row if some row in _beyond[_]
 
 _needs[i] contains need if {
 	some i, footing in input.footings

@@ -10,10 +10,10 @@
 #   figures:
 #     max_share: {type: ratio, relation: at most, about: greatest pressure as a share of what the soil bears}
 #     dead_load: {type: pressure, about: dead load counted where the design states none}
-#   values: {beam: words, n: count, pressure: pressure, soil: pressure, dead: pressure}
+#   values: {beam: words, n: count, soil: pressure, dead: pressure}
 #   messages:
-#     outside: "footing {n} below beam {beam} presses {pressure} on soil that bears {soil}, with {dead} of dead load"
-#     within: "footing {n} below beam {beam} presses {pressure} on soil that bears {soil}, with {dead} of dead load"
+#     outside: "footing {n} below beam {beam} presses {have} times as hard as its soil of {soil} bears, with {dead} of dead load"
+#     within: "footing {n} below beam {beam} presses {have} times as hard as its soil of {soil} bears, with {dead} of dead load"
 #   mend: ["larger footings", "posts closer together, so that each footing carries less"]
 package checks.footings.pressure
 
@@ -38,7 +38,7 @@ readings contains {
 	"figure": "max_share", "limit": figures.max_share,
 	"outside": (load * figures.max_share.run) > (_bearable[i] * figures.max_share.rise),
 	"beam": footing.beam, "n": footing.n, "dead": _dead,
-	"pressure": round(load / footing.plan_area.value), "soil": footing.soil_bearing.value,
+	"soil": footing.soil_bearing.value,
 } if {
 	some i, load in _load
 	footing := input.footings[i]

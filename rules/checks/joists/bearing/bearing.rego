@@ -16,6 +16,7 @@
 #     within: "joists rest on {have}, the limit is {limit}"
 #   exempt:
 #     hangers: "hangers carry the joists at the ledger"
+#     open: "whether hangers carry the joists at the ledger is not shown, which the check of hangers asks for"
 #   mend: ["joists that run over the whole beam", "hangers where joists end at a face"]
 package checks.joists.bearing
 
@@ -73,6 +74,13 @@ exempt contains {"at": joined.at, "because": "hangers"} if {
 	joined.hangers_at_ledger.value
 }
 
+exempt contains {"at": joined.at, "because": "open"} if {
+	some joined in input.joined
+	joined.on_ledger
+	not joined.bearing_at_ledger
+	not joined.hangers_at_ledger
+}
+
 unknown contains {"at": joined.at, "needs": "platforms[].joists.bearing_at_beams"} if {
 	some joined in input.joined
 	joined.on_dropped
@@ -84,5 +92,5 @@ unknown contains {"at": joined.at, "needs": "platforms[].joists.bearing_at_ledge
 	some joined in input.joined
 	joined.on_ledger
 	not joined.bearing_at_ledger
-	not joined.hangers_at_ledger.value
+	joined.hangers_at_ledger.value == false
 }

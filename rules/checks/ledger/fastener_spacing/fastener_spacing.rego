@@ -102,7 +102,7 @@ readings contains row if {
 	not i in _open
 }
 
-readings contains row if some row in _beyond[_][_]
+readings contains row if some row in _beyond[_]
 
 exempt contains {"at": input.ledgers[i].fastener_type.at, "because": "fastener", "fastener": kind} if some i, kind in _other
 

@@ -21,6 +21,7 @@
 package checks.posts.base
 
 import data.figures.posts.base as figures
+import data.lib.posts
 
 applies if count(input.posts) > 0
 
@@ -86,17 +87,17 @@ readings contains {
 	not i in ((_set | _hardware) | _nameless)
 }
 
-unknown contains {"at": input.posts[i].at, "needs": "platforms[].posts.base.embedment"} if {
+unknown contains {"at": posts.place(input.posts[i]), "needs": "platforms[].posts.base.embedment"} if {
 	some i in _set
 	not input.posts[i].embedment
 }
 
-unknown contains {"at": input.posts[i].at, "needs": "platforms[].posts.base.uplift_and_lateral"} if {
+unknown contains {"at": posts.place(input.posts[i]), "needs": "platforms[].posts.base.uplift_and_lateral"} if {
 	some i in _hardware
 	not _held[i]
 }
 
-unknown contains {"at": input.posts[i].at, "needs": "platforms[].posts.base.kind"} if {
+unknown contains {"at": posts.place(input.posts[i]), "needs": "platforms[].posts.base.kind"} if {
 	some i in _nameless
 	not _held[i]
 }

@@ -26,6 +26,7 @@
 package checks.posts.bracing
 
 import data.figures.posts.bracing as figures
+import data.lib.posts
 
 applies if count(input.posts) > 0
 
@@ -92,14 +93,14 @@ exempt contains {"at": input.posts[i].at, "because": "middle"} if some i in _mid
 
 exempt contains {"at": input.posts[i].at, "because": "decking", "angle": angle} if some i, angle in _angle
 
-unknown contains {"at": post.at, "needs": "platforms[].surface_above_grade"} if {
+unknown contains {"at": posts.place(post), "needs": "platforms[].surface_above_grade"} if {
 	some i, post in input.posts
 	not post.height_above_grade
 	not i in _middle
 	not _angle[i]
 }
 
-unknown contains {"at": _due[i].at, "needs": "platforms[].posts.braces.directions"} if {
+unknown contains {"at": posts.place(_due[i]), "needs": "platforms[].posts.braces.directions"} if {
 	some i, ways in _asked
 	some way in ways
 	not _due[i][_fact[way]]

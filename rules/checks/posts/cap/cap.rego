@@ -21,6 +21,7 @@
 package checks.posts.cap
 
 import data.figures.posts.cap as figures
+import data.lib.posts
 
 applies if count(input.posts) > 0
 
@@ -63,12 +64,12 @@ readings contains {
 	some post in _bolted
 }
 
-unknown contains {"at": post.at, "needs": "platforms[].posts.cap.kind"} if {
+unknown contains {"at": posts.place(post), "needs": "platforms[].posts.cap.kind"} if {
 	some i, post in input.posts
 	not _shown[i]
 }
 
-unknown contains {"at": post.at, "needs": need} if {
+unknown contains {"at": posts.place(post), "needs": need} if {
 	some post in _bolted
 	some name, need in {"cap_bolts": "platforms[].posts.cap.bolts", "cap_bolt_diameter": "platforms[].posts.cap.bolt_diameter"}
 	not post[name]

@@ -18,6 +18,7 @@
 package checks.posts.footing
 
 import data.figures.posts.footing as figures
+import data.lib.posts
 
 applies if count(input.posts) > 0
 
@@ -43,7 +44,7 @@ exempt contains {"at": post.at, "because": "free"} if {
 	not figures.required
 }
 
-unknown contains {"at": post.at, "needs": "platforms[].footings"} if {
+unknown contains {"at": posts.place(post), "needs": "platforms[].footings"} if {
 	some i, post in input.posts
 	not post.has_footing
 	figures.required

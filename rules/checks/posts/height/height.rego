@@ -95,7 +95,7 @@ readings contains row if {
 	not i in _open
 }
 
-readings contains row if some row in _beyond[_][_]
+readings contains row if some row in _beyond[_]
 
 _needs[i] contains need if {
 	some i, post in _wood
@@ -123,7 +123,7 @@ exempt contains {"at": input.posts[i].at, "because": "material", "material": inp
 	some i in _other
 }
 
-unknown contains {"at": _wood[i].at, "needs": need} if {
+unknown contains {"at": posts.place(_wood[i]), "needs": need} if {
 	some i in _open
 	not _beyond[i]
 	some need in _needs[i]

@@ -18,6 +18,7 @@
 package checks.posts.joint_post
 
 import data.figures.posts.joint_post as figures
+import data.lib.posts
 
 applies if {
 	some post in input.posts
@@ -47,7 +48,7 @@ exempt contains {"at": post.at, "because": "whole"} if {
 	not _joined[i]
 }
 
-unknown contains {"at": post.at, "needs": "platforms[].posts.size"} if {
+unknown contains {"at": posts.place(post), "needs": "platforms[].posts.size"} if {
 	some post in _joined
 	not post.size
 }

@@ -19,6 +19,7 @@
 package checks.posts.size
 
 import data.figures.posts.size as figures
+import data.lib.posts
 
 applies if count(input.posts) > 0
 
@@ -44,7 +45,7 @@ exempt contains {"at": input.posts[i].at, "because": "material", "material": inp
 	some i in _other
 }
 
-unknown contains {"at": post.at, "needs": "platforms[].posts.size"} if {
+unknown contains {"at": posts.place(post), "needs": "platforms[].posts.size"} if {
 	some i, post in input.posts
 	not post.size
 	not i in _other

@@ -1,0 +1,87 @@
+package ruleset
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path"
+	"path/filepath"
+	"strings"
+)
+
+// origin is where the file of a set lies.
+type origin struct {
+	files fs.FS
+	file  string // its name in files
+	shown string // its name in messages
+	disk  bool   // shown is a path of the system
+	key   string // the same for all names of one file
+}
+
+// isPath tells the path of a file from the id of a set.
+func isPath(name string) bool {
+	switch filepath.Ext(name) {
+	case ".yaml", ".yml", ".json":
+		return true
+	}
+	return strings.ContainsAny(name, `/\`)
+}
+
+// own is a set that comes with the program.
+func (l *Library) own(file string) origin {
+	return origin{files: l.sets, file: file, shown: file, key: "\x00" + file}
+}
+
+// onDisk is a set's file on disk, or the set.yaml of a directory.
+func onDisk(name string) origin {
+	if info, err := os.Stat(name); err == nil && info.IsDir() {
+		name = filepath.Join(name, setFile)
+	}
+	dir, file := filepath.Split(name)
+	key := name
+	if real, err := filepath.EvalSymlinks(name); err == nil {
+		key = real
+	}
+	if absolute, err := filepath.Abs(key); err == nil {
+		key = absolute
+	}
+	return origin{files: os.DirFS(filepath.Clean(dir)), file: file, shown: filepath.ToSlash(name), disk: true, key: key}
+}
+
+// beside is the set that a set extends: a name with a slash or a file ending
+// is a path from the extending set's own directory, any other an id.
+func (l *Library) beside(from origin, name string) (origin, error) {
+	switch {
+	case !isPath(name):
+		if err := l.knows(name); err != nil {
+			return origin{}, err
+		}
+		return l.own(name + "/" + setFile), nil
+	case path.IsAbs(name) || filepath.IsAbs(name) || filepath.VolumeName(name) != "":
+		return origin{}, fmt.Errorf("%q is no path from this file's directory", name)
+	case from.disk:
+		return onDisk(filepath.Join(filepath.Dir(from.shown), filepath.FromSlash(name))), nil
+	}
+	file := path.Join(path.Dir(from.file), name)
+	if !fs.ValidPath(file) {
+		return origin{}, fmt.Errorf("%q leads out of the sets", name)
+	}
+	return origin{files: from.files, file: file, shown: path.Join(path.Dir(from.shown), name), key: "\x00" + file}, nil
+}
+
+// knows refuses an id that no set of the program has.
+func (l *Library) knows(id string) error {
+	if l.sets != nil {
+		_, err := fs.Stat(l.sets, id+"/"+setFile)
+		if !errors.Is(err, fs.ErrNotExist) && !errors.Is(err, fs.ErrInvalid) {
+			return err
+		}
+	}
+	ids, err := l.IDs()
+	if err != nil {
+		return err
+	}
+	return fmt.Errorf("there is no rule set %q%s; there are %s, and a file of your own is named by its path",
+		id, nearest(id, ids), strings.Join(ids, ", "))
+}

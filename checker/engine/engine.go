@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"reflect"
+	"slices"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
@@ -107,11 +108,11 @@ func (e *Engine) prepare(check *catalog.Check, store storage.Store) (rego.Prepar
 	).PrepareForEval(context.Background())
 }
 
-// Evaluate runs every check of every set on the facts of a design. Findings
-// come first, then readings, each in the order that reports keep. Values print
-// in the system given. When ctx ends, the checks that did not finish come back
-// as could not run.
-func (e *Engine) Evaluate(ctx context.Context, f *facts.Facts, doc *source.Document, system measure.System) []result.Result {
+// Evaluate runs the checks of the sets named by id, or of every set where none
+// is named, on the facts of a design. Findings come first, then readings, each
+// in the order that reports keep. Values print in the system given. When ctx
+// ends, the checks that did not finish come back as could not run.
+func (e *Engine) Evaluate(ctx context.Context, f *facts.Facts, doc *source.Document, system measure.System, sets ...string) []result.Result {
 	cancel := topdown.NewCancel()
 	stop := context.AfterFunc(ctx, cancel.Cancel)
 	defer stop()
@@ -119,6 +120,9 @@ func (e *Engine) Evaluate(ctx context.Context, f *facts.Facts, doc *source.Docum
 	input := e.encode(reflect.ValueOf(*f)).Value
 	var results []result.Result
 	for i := range e.runs {
+		if len(sets) > 0 && !slices.Contains(sets, e.runs[i].set.ID) {
+			continue
+		}
 		results = append(results, e.runs[i].evaluate(ctx, input, cancel, d)...)
 	}
 	return arrange(results)
@@ -131,6 +135,9 @@ func (r *run) evaluate(ctx context.Context, input ast.Value, cancel topdown.Canc
 			results = r.couldNotRun(d, fmt.Errorf("the check broke down: %v", p))
 		}
 	}()
+	if r.given.Off != nil {
+		return r.takenOut(d)
+	}
 	if ctx.Err() != nil {
 		return r.couldNotRun(d, stopped(ctx))
 	}

@@ -32,6 +32,13 @@ func (r *run) doesNotApply(d design) []result.Result {
 	return []result.Result{r.whole(result.DoesNotApply, "applies where "+r.check.AppliesWhen, d)}
 }
 
+// takenOut is the answer of a check that an overlay took out.
+func (r *run) takenOut(d design) []result.Result {
+	one := r.whole(result.DoesNotApply, r.given.Off.String(), d)
+	one.Clause = r.given.Off.Clause
+	return []result.Result{one}
+}
+
 func (r *run) couldNotRun(d design, err error) []result.Result {
 	reason := strings.Join(strings.Fields(err.Error()), " ") // one line
 	one := r.whole(result.CouldNotRun, reason, d)
@@ -109,6 +116,7 @@ func (r *run) figure(row row) (*catalog.Figure, *ruleset.Figure, error) {
 // row of a table gives.
 func (r *run) trust(one *result.Result, row row, given *ruleset.Figure) error {
 	one.Clause, one.Status, one.Source = given.Clause, string(given.Status), given.Source
+	one.Amended = given.Amended()
 	path, hasCell := row.get("cell")
 	var cell ruleset.Cell
 	if hasCell {
@@ -121,6 +129,9 @@ func (r *run) trust(one *result.Result, row row, given *ruleset.Figure) error {
 			return err
 		}
 		one.Status, one.Source = string(cell.Status), cell.Source
+		if cell.Amends != nil {
+			one.Clause, one.Amended = cell.Clause, cell.Amended()
+		}
 		one.Notes = append(one.Notes, fmt.Sprintf("%s: %s", given.Table.Title, cell.Row))
 	}
 	for _, note := range []string{cell.Note, given.Note, r.given.Note} {

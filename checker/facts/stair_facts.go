@@ -37,6 +37,9 @@ func (st *stair) fact() Stair {
 		fact.TreadMaterial, fact.TreadThickness = shown(t.Material), shown(t.Thickness)
 		fact.TreadListed = shown(t.ListedMaxSpacing)
 	}
+	if w := s.Winders; w != nil && (w.Count != nil || w.DepthAtWalkline != nil || w.Narrowest != nil) {
+		fact.Winders, fact.WinderAtWalkline, fact.WinderNarrowest = true, shown(w.DepthAtWalkline), shown(w.Narrowest)
+	}
 	if s.Handrail != nil {
 		fact.RailSides = shown(s.Handrail.Sides)
 	}
@@ -165,6 +168,12 @@ func (st *stair) handrail() Handrail {
 	fact.Sides, fact.Height = shown(h.Sides), shown(h.Height)
 	fact.Clearance, fact.Projection = shown(h.Clearance), projection(h)
 	fact.Continuous, fact.Returns = shown(h.Continuous), shown(h.Returns)
+	if least, greatest := extent(h.MeasuredHeights); least != nil {
+		fact.Height, fact.HeightMax = least, greatest
+	}
+	if st.stopsShort(h) {
+		fact.Continuous = of(false, h.At)
+	}
 	if fact.Returns == nil && h.Ends != nil {
 		fact.Returns = of(h.Ends.V != "free end", h.Ends.At)
 	}
@@ -178,6 +187,29 @@ func (st *stair) handrail() Handrail {
 		}
 	}
 	return fact
+}
+
+// extent gives the least and the greatest of measured lengths, nil of none.
+func extent(list []*model.Length) (least, greatest *Length) {
+	for _, l := range list {
+		if least == nil || l.V < least.Value {
+			least = shown(l)
+		}
+		if greatest == nil || l.V > greatest.Value {
+			greatest = shown(l)
+		}
+	}
+	return least, greatest
+}
+
+// stopsShort reports whether a handrail begins above the lowest riser or ends
+// below the topmost.
+func (st *stair) stopsShort(h *model.Handrail) bool {
+	if h.StartRiser != nil && h.StartRiser.V > 1 {
+		return true
+	}
+	risers := st.risers()
+	return h.EndRiser != nil && risers != nil && h.EndRiser.V < risers.Value
 }
 
 // longestFlight is the greatest number of risers in one flight; nil unless
@@ -207,7 +239,26 @@ func (st *stair) guard(fact *Stair) StairGuard {
 	if out.Opening == nil && g.Infill != nil {
 		out.Opening = shown(g.Infill.Opening)
 	}
+	if g.Like != nil {
+		st.like(&out, g.Like.V)
+	}
 	return out
+}
+
+// like takes over what the guard of that mark shows and the stair's own does not.
+func (st *stair) like(out *StairGuard, mark string) {
+	for i := range st.deck.Guards {
+		g := &st.deck.Guards[i]
+		if words(g.Mark) != mark {
+			continue
+		}
+		if out.Height == nil {
+			out.Height = shown(g.Height)
+		}
+		if out.Opening == nil && g.Infill != nil {
+			out.Opening = shown(g.Infill.Opening)
+		}
+	}
 }
 
 // landings lists the top landing, those between flights and the one below.

@@ -1,8 +1,10 @@
 package facts
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"plumbrule/checker/geometry"
@@ -26,6 +28,9 @@ type surface struct {
 	// the field that would tell.
 	frame        geometry.Ring
 	frameMissing string
+	// frameFrom tells for each edge of a frame that was moved which edge of the
+	// outline it was, -1 for a step between two; nil where nothing was moved.
+	frameFrom []int
 }
 
 func newSurface(deck *model.Deck, engineer *engineer, i int) *surface {
@@ -121,12 +126,12 @@ func (s *surface) setFrame() {
 			inwards[i] = in
 		}
 	}
-	frame, _, err := s.ring.Offset(inwards)
+	frame, from, err := s.ring.Offset(inwards)
 	if err != nil {
 		s.frameMissing = "platforms[].outline"
 		return
 	}
-	s.frame = frame
+	s.frame, s.frameFrom = frame, from
 }
 
 // inset is how far the frame lies behind the outline, or the field that is
@@ -205,12 +210,56 @@ func (s *surface) edges() []Edge {
 			e.Drop, e.DropWithin36 = shown(described.Drop), shown(described.DropWithin36)
 			if g := described.Guard; g != nil && g.V != model.NoGuard {
 				e.Guarded, e.Guard = true, g.V
+				if open := s.unguarded(i, &described); open > 0 {
+					e.Guarded, e.Unguarded = false, of(open, described.At)
+				}
 			}
 			if b := described.Bench; b != nil && (b.Fixed == nil || b.Fixed.V) {
 				e.BenchSeat = shown(b.SeatHeight)
 			}
 		}
 		list = append(list, e)
+	}
+	return list
+}
+
+// unguarded is the length of an edge that neither its guard nor a stair closes,
+// for a guard that is shown to run along a part of it only.
+func (s *surface) unguarded(edge int, e *model.Edge) measure.Length {
+	if s.ring == nil || e.GuardFrom == nil && e.GuardTo == nil {
+		return 0
+	}
+	whole := geometry.Interval{To: s.ring.EdgeLength(edge)}
+	closed := whole
+	if e.GuardFrom != nil {
+		closed.From = e.GuardFrom.V
+	}
+	if e.GuardTo != nil {
+		closed.To = e.GuardTo.V
+	}
+	covered := append([]geometry.Interval{closed}, s.stairsOn(edge)...)
+	slices.SortFunc(covered, func(a, b geometry.Interval) int { return cmp.Compare(a.From, b.From) })
+	open, reached := measure.Length(0), measure.Length(0)
+	for _, c := range covered {
+		if c.From > reached {
+			open += c.From - reached
+		}
+		reached = max(reached, c.To)
+	}
+	return open + max(whole.To-reached, 0)
+}
+
+// stairsOn lists the stretches of an edge that stairs leave from.
+func (s *surface) stairsOn(edge int) []geometry.Interval {
+	var list []geometry.Interval
+	for i := range s.deck.Stairs {
+		stair := &s.deck.Stairs[i]
+		from := stair.From
+		if from == nil || from.Edge == nil || from.Along == nil || stair.Width == nil || from.Edge.V != s.names[edge] ||
+			from.Platform != nil && from.Platform.V != s.label {
+			continue
+		}
+		list = append(list, geometry.Interval{From: from.Along.V, To: from.Along.V + stair.Width.V})
 	}
 	return list
 }

@@ -115,7 +115,8 @@ type Edge struct {
 	Length       *Length  `json:"length,omitempty" doc:"length of the edge"`
 	Drop         *Length  `json:"drop,omitempty" doc:"walking surface to the ground below the edge"`
 	DropWithin36 *Length  `json:"drop_within_36,omitempty" doc:"greatest drop within 36 in out from the edge"`
-	Guarded      bool     `json:"guarded" doc:"true where a guard is named for the edge and described"`
+	Guarded      bool     `json:"guarded" doc:"true where a guard is named for the edge and closes all of it but its stairs"`
+	Unguarded    *Length  `json:"unguarded,omitempty" doc:"length of the edge that neither its guard nor a stair closes, where the guard stops short"`
 	Guard        string   `json:"guard,omitempty" doc:"mark of the guard named"`
 	BenchSeat    *Length  `json:"bench_seat,omitempty" doc:"height of a fixed bench seat along the edge"`
 }

@@ -4,27 +4,30 @@ import "plumbrule/checker/measure"
 
 // Stair is a stair from a platform to grade or to another platform.
 type Stair struct {
-	At              []string `json:"at" doc:"the stair"`
-	Mark            string   `json:"mark,omitempty" doc:"its mark"`
-	Width           *Length  `json:"width,omitempty" doc:"clear width above the handrails"`
-	WidthAtRails    *Length  `json:"width_at_rails,omitempty" doc:"clear width at and below the handrails, where it is stated or projections are"`
-	RailSides       *Count   `json:"rail_sides,omitempty" doc:"sides that have a handrail: 0, 1 or 2"`
-	Headroom        *Length  `json:"headroom,omitempty" doc:"from the nosing line up"`
-	OpenToSky       bool     `json:"open_to_sky" doc:"true where nothing is above the stair"`
-	Lighting        *Flag    `json:"lighting,omitempty" doc:"artificial light at the top landing"`
-	TotalRise       *Length  `json:"total_rise,omitempty" doc:"finished decking to finished landing where the stair lands, as stated or else as derived"`
-	DerivedRise     *Length  `json:"derived_rise,omitempty" doc:"the same from the grade, where both are there"`
-	RiseDifference  *Length  `json:"rise_difference,omitempty" doc:"stated against derived, never negative"`
-	MeasuredSum     *Length  `json:"measured_sum,omitempty" doc:"sum of the risers as measured"`
-	SumDifference   *Length  `json:"sum_difference,omitempty" doc:"that sum against the total rise, never negative"`
-	StringerKind    *Words   `json:"stringer_kind,omitempty" doc:"cut or solid"`
-	StringerCount   *Count   `json:"stringer_count,omitempty" doc:"stringers as described"`
-	StringerSpacing *Length  `json:"stringer_spacing,omitempty" doc:"center to center, as the count and width give it"`
-	TreadMaterial   *Words   `json:"tread_material,omitempty" doc:"wood, composite or another word of the description"`
-	TreadThickness  *Length  `json:"tread_thickness,omitempty" doc:"thickness of a tread"`
-	TreadListed     *Length  `json:"tread_listed,omitempty" doc:"greatest stringer spacing in the tread's listing"`
-	DropAtTop       *Length  `json:"drop_at_top,omitempty" doc:"greatest height of the stair above the ground below it"`
-	Risers          *Count   `json:"risers,omitempty" doc:"risers of all flights"`
+	At               []string `json:"at" doc:"the stair"`
+	Mark             string   `json:"mark,omitempty" doc:"its mark"`
+	Width            *Length  `json:"width,omitempty" doc:"clear width above the handrails"`
+	WidthAtRails     *Length  `json:"width_at_rails,omitempty" doc:"clear width at and below the handrails, where it is stated or projections are"`
+	RailSides        *Count   `json:"rail_sides,omitempty" doc:"sides that have a handrail: 0, 1 or 2"`
+	Headroom         *Length  `json:"headroom,omitempty" doc:"from the nosing line up"`
+	OpenToSky        bool     `json:"open_to_sky" doc:"true where nothing is above the stair"`
+	Lighting         *Flag    `json:"lighting,omitempty" doc:"artificial light at the top landing"`
+	TotalRise        *Length  `json:"total_rise,omitempty" doc:"finished decking to finished landing where the stair lands, as stated or else as derived"`
+	DerivedRise      *Length  `json:"derived_rise,omitempty" doc:"the same from the grade, where both are there"`
+	RiseDifference   *Length  `json:"rise_difference,omitempty" doc:"stated against derived, never negative"`
+	MeasuredSum      *Length  `json:"measured_sum,omitempty" doc:"sum of the risers as measured"`
+	SumDifference    *Length  `json:"sum_difference,omitempty" doc:"that sum against the total rise, never negative"`
+	StringerKind     *Words   `json:"stringer_kind,omitempty" doc:"cut or solid"`
+	StringerCount    *Count   `json:"stringer_count,omitempty" doc:"stringers as described"`
+	StringerSpacing  *Length  `json:"stringer_spacing,omitempty" doc:"center to center, as the count and width give it"`
+	TreadMaterial    *Words   `json:"tread_material,omitempty" doc:"wood, composite or another word of the description"`
+	TreadThickness   *Length  `json:"tread_thickness,omitempty" doc:"thickness of a tread"`
+	TreadListed      *Length  `json:"tread_listed,omitempty" doc:"greatest stringer spacing in the tread's listing"`
+	DropAtTop        *Length  `json:"drop_at_top,omitempty" doc:"greatest height of the stair above the ground below it"`
+	Risers           *Count   `json:"risers,omitempty" doc:"risers of all flights"`
+	Winders          bool     `json:"winders" doc:"true where treads narrow to one side"`
+	WinderAtWalkline *Length  `json:"winder_at_walkline,omitempty" doc:"depth of the winders at the walkline"`
+	WinderNarrowest  *Length  `json:"winder_narrowest,omitempty" doc:"depth of the winders where they are narrowest"`
 }
 
 // Flight is a run of steps between two landings.
@@ -74,6 +77,7 @@ type Handrail struct {
 	Risers       *Count   `json:"risers,omitempty" doc:"risers of the longest flight"`
 	Sides        *Count   `json:"sides,omitempty" doc:"sides that have one"`
 	Height       *Length  `json:"height,omitempty" doc:"above the nosing line"`
+	HeightMax    *Length  `json:"height_max,omitempty" doc:"greatest height as measured; absent where one height is shown"`
 	Profile      *Words   `json:"profile,omitempty" doc:"round, shaped, flat board and so on"`
 	Diameter     *Length  `json:"diameter,omitempty" doc:"of a round profile"`
 	SectionWidth *Length  `json:"section_width,omitempty" doc:"greatest width of the cross-section"`

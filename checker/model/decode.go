@@ -141,6 +141,9 @@ func (d *decoder) leaf(n *source.Node, into any, signed bool) bool {
 		d.lengthOrWord(n, v)
 	case *Lighting:
 		return d.lighting(n, v)
+	case *Winders:
+		v.At = n.Pointer
+		return n.Kind == source.String // the word none
 	default:
 		return false
 	}

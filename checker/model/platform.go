@@ -60,6 +60,8 @@ type Edge struct {
 	Drop         *Length `deck:"drop"`
 	DropWithin36 *Length `deck:"drop_within_36_in"`
 	Guard        *Words  `deck:"guard"`
+	GuardFrom    *Length `deck:"guard_from"`
+	GuardTo      *Length `deck:"guard_to"`
 	Bench        *Bench  `deck:"bench"`
 }
 
@@ -98,6 +100,7 @@ type Joists struct {
 	Spacing          *Length           `deck:"spacing"`
 	MaxSpacing       *Length           `deck:"max_spacing"`
 	Positions        []*Length         `deck:"positions"`
+	DoubledAt        []*Length         `deck:"doubled_at"`
 	FirstMark        *Words            `deck:"first_mark"`
 	Start            *Words            `deck:"start"`
 	StatedClearSpan  *Length           `deck:"stated_clear_span"`
@@ -124,6 +127,7 @@ type LateralRestraint struct {
 // FrameOpening is a hole in the frame: a tree, a hatch.
 type FrameOpening struct {
 	At       string
+	What     *Words   `deck:"what"`
 	Corners  []*Point `deck:"corners"`
 	Headers  *Member  `deck:"headers"`
 	Trimmers *Member  `deck:"trimmers"`
@@ -132,25 +136,46 @@ type FrameOpening struct {
 // Decking is the boards of a platform.
 type Decking struct {
 	At                string
-	Material          *Words        `deck:"material"`
-	Nominal           *Words        `deck:"nominal"`
-	Thickness         *Length       `deck:"thickness"`
-	BoardWidth        *Length       `deck:"board_width"`
-	Gap               *Length       `deck:"gap"`
-	BoardAngle        *Angle        `deck:"board_angle"`
-	FastenersPerJoist *Count        `deck:"fasteners_per_joist"`
-	Overhang          *Length       `deck:"overhang"`
-	ListedStraight    *Length       `deck:"listed_max_spacing"`
-	ListedDiagonal    *Length       `deck:"listed_max_spacing_diagonal"`
-	JoistsPerBoard    *Count        `deck:"joists_per_board"`
-	LastRip           *Length       `deck:"last_rip"`
-	PictureFrame      *PictureFrame `deck:"picture_frame"`
+	Material          *Words         `deck:"material"`
+	Nominal           *Words         `deck:"nominal"`
+	Thickness         *Length        `deck:"thickness"`
+	BoardWidth        *Length        `deck:"board_width"`
+	Gap               *Length        `deck:"gap"`
+	BoardAngle        *Angle         `deck:"board_angle"`
+	FastenersPerJoist *Count         `deck:"fasteners_per_joist"`
+	Overhang          *Length        `deck:"overhang"`
+	ListedStraight    *Length        `deck:"listed_max_spacing"`
+	ListedDiagonal    *Length        `deck:"listed_max_spacing_diagonal"`
+	JoistsPerBoard    *Count         `deck:"joists_per_board"`
+	LastRip           *Length        `deck:"last_rip"`
+	PictureFrame      *PictureFrame  `deck:"picture_frame"`
+	BreakerBoards     []BreakerBoard `deck:"breaker_boards"`
+	ButtJoints        *ButtJoints    `deck:"butt_joints"`
 }
 
 // PictureFrame is a border of boards.
 type PictureFrame struct {
-	At       string
-	Boards   *Count `deck:"boards"`
-	Blocking *Flag  `deck:"blocking"`
-	Miters   *Flag  `deck:"miters"`
+	At              string
+	Boards          *Count  `deck:"boards"`
+	Blocking        *Flag   `deck:"blocking"`
+	Miters          *Flag   `deck:"miters"`
+	BoardWidth      *Length `deck:"board_width"`
+	FrontBoardWidth *Length `deck:"front_board_width"`
+}
+
+// BreakerBoard is a board across the deck that others end against.
+type BreakerBoard struct {
+	At          string
+	From        *Point  `deck:"from"`
+	To          *Point  `deck:"to"`
+	DoubleJoist *Flag   `deck:"double_joist"`
+	Width       *Length `deck:"width"`
+}
+
+// ButtJoints say where boards meet end to end.
+type ButtJoints struct {
+	At        string
+	OnJoists  *Flag     `deck:"on_joists"`
+	Staggered *Flag     `deck:"staggered"`
+	Positions []*Length `deck:"positions"`
 }

@@ -34,7 +34,11 @@ func references(doc *source.Document, deck *Deck) []Problem {
 		}
 	}
 	for i := range deck.Stairs {
-		r.stair(deck, &deck.Stairs[i], platforms)
+		s := &deck.Stairs[i]
+		r.stair(deck, s, platforms)
+		if s.Guard != nil && s.Guard.Like != nil {
+			r.known("guard", s.Guard.Like, guards)
+		}
 	}
 	return r.problems
 }

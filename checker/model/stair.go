@@ -22,6 +22,7 @@ type Stair struct {
 	Tread          *Tread        `deck:"tread"`
 	Nosing         *Length       `deck:"nosing"`
 	RiserOpening   *LengthOrWord `deck:"riser_opening"`
+	Winders        *Winders      `deck:"winders"`
 	Stringers      *Stringers    `deck:"stringers"`
 	Handrail       *Handrail     `deck:"handrail"`
 	Guard          *StairGuard   `deck:"guard"`
@@ -76,15 +77,18 @@ type Stringers struct {
 
 // Handrail is the graspable rail of a stair.
 type Handrail struct {
-	At         string
-	Sides      *Count   `deck:"sides"`
-	Height     *Length  `deck:"height"`
-	Profile    *Profile `deck:"profile"`
-	Clearance  *Length  `deck:"clearance"`
-	Projection *Length  `deck:"projection"`
-	Continuous *Flag    `deck:"continuous"`
-	Returns    *Flag    `deck:"returns"`
-	Ends       *Words   `deck:"ends"`
+	At              string
+	MeasuredHeights []*Length `deck:"measured_heights"`
+	StartRiser      *Count    `deck:"start_riser"`
+	EndRiser        *Count    `deck:"end_riser"`
+	Sides           *Count    `deck:"sides"`
+	Height          *Length   `deck:"height"`
+	Profile         *Profile  `deck:"profile"`
+	Clearance       *Length   `deck:"clearance"`
+	Projection      *Length   `deck:"projection"`
+	Continuous      *Flag     `deck:"continuous"`
+	Returns         *Flag     `deck:"returns"`
+	Ends            *Words    `deck:"ends"`
 }
 
 // Profile is the cross-section of a handrail.
@@ -109,6 +113,7 @@ type Recess struct {
 // StairGuard is the barrier on the open side of a stair.
 type StairGuard struct {
 	At              string
+	Like            *Words  `deck:"like"`
 	Height          *Length `deck:"height"`
 	Opening         *Length `deck:"opening"`
 	TriangleOpening *Length `deck:"triangle_opening"`
@@ -130,4 +135,12 @@ type Lighting struct {
 	At      string
 	Present *Flag  `deck:"present"`
 	Where   *Words `deck:"at"`
+}
+
+// Winders are treads that narrow to one side; the design says "none" or more.
+type Winders struct {
+	At              string
+	Count           *Count  `deck:"count"`
+	DepthAtWalkline *Length `deck:"tread_depth_at_walkline"`
+	Narrowest       *Length `deck:"narrowest_tread_depth"`
 }

@@ -120,6 +120,7 @@ type LedgerFasteners struct {
 	EndDistance          *Length   `deck:"end_distance"`
 	HouseRimEdgeDistance *Length   `deck:"house_rim_edge_distance"`
 	Positions            []*Length `deck:"positions"`
+	Count                *Count    `deck:"count"`
 	WashersBetween       *Flag     `deck:"washers_between"`
 	Coating              *Words    `deck:"coating"`
 }

@@ -5,7 +5,9 @@ import (
 	"io"
 	"strings"
 
+	"plumbrule/checker/report/items"
 	"plumbrule/checker/report/json"
+	"plumbrule/checker/report/letter"
 	"plumbrule/checker/report/text"
 	"plumbrule/checker/result"
 )
@@ -23,6 +25,9 @@ type Options struct {
 	Colour  bool // add colour; it never carries anything alone
 	Verbose bool // also everything that is within or does not apply, and why checks matter
 	Compact bool // one line per finding
+	// Previous is what an earlier report numbered; formats with numbered items
+	// keep the numbers.
+	Previous items.Previous
 }
 
 // Format is one way to write a report.
@@ -38,8 +43,11 @@ func Formats() []Format {
 		{"text", "for the terminal: each finding with its line of the file, and how to mend it", func(o Options) Writer {
 			return text.New(text.Options{Width: o.Width, Colour: o.Colour, Verbose: o.Verbose, Compact: o.Compact})
 		}},
-		{"json", "for other programs, as report.schema.json describes it", func(Options) Writer {
-			return json.New()
+		{"json", "for other programs, as report.schema.json describes it", func(o Options) Writer {
+			return json.New(json.Options{Previous: o.Previous})
+		}},
+		{"letter", "the review letter in Markdown: numbered items by sheet, with a table to answer in", func(o Options) Writer {
+			return letter.New(letter.Options{Verbose: o.Verbose, Previous: o.Previous})
 		}},
 	}
 }

@@ -27,13 +27,13 @@ func (a *Amends) line(text, clause string) string {
 	case a.Set == "":
 		return "added by " + a.By + ", " + clause
 	case a.Text == text:
-		return "confirmed by " + a.By + ", " + clause + "; as in (" + a.Set + " " + a.Clause + ")"
+		return "confirmed by " + a.By + ", " + clause + "; as in " + a.Set + " " + a.Clause
 	}
 	return "amended by " + a.By + ", " + clause + "; replaces " + a.replaced()
 }
 
 // replaced names the figure that was replaced and where it stands.
-func (a *Amends) replaced() string { return a.Text + " in (" + a.Set + " " + a.Clause + ")" }
+func (a *Amends) replaced() string { return a.Text + " (" + a.Set + " " + a.Clause + ")" }
 
 // Amended says in one line who amended the figure, under which clause, and what
 // it replaced; empty for a figure that nobody amended.

@@ -2,7 +2,6 @@ package ruleset
 
 import (
 	"maps"
-	"reflect"
 	"slices"
 
 	"plumbrule/checker/catalog"
@@ -116,12 +115,11 @@ func (l *loader) changeFigure(declared *catalog.Figure, old *Figure, m source.Me
 		clause = own
 	}
 	switch {
-	case clause == "":
+	case clause == "" && m.Value.Member("table") == nil && m.Value.Member("cells") == nil: // a table says its own
 		l.problems.add(m.KeySpan, "a changed figure names the clause that changes it, here or for the check")
 	case m.Value.Member("value") != nil || m.Value.Member("table") != nil:
 		f, ok := l.figure(declared, m, clause)
 		if ok {
-			f.Clause = clause
 			f.Amends = l.amends(old)
 		}
 		return f, ok
@@ -183,12 +181,12 @@ func (l *loader) changeCells(old *Figure, m source.Member, clause string) (Figur
 		if c := text(n, "clause"); c != "" {
 			own = c
 		}
+		if own == "" {
+			l.problems.add(n.Span, "a changed cell names the clause that changes it, here, for the figure or for the check")
+		}
 		t.cells[at] = l.changeCell(&t, at, n, old, own)
 	}
 	f.Table, f.Value, f.Status = &t, t.data(), t.status()
-	if reflect.DeepEqual(f.Value, old.Value) && len(changed) == 0 {
-		return f, false
-	}
 	return f, true
 }
 

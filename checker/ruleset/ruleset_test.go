@@ -271,7 +271,7 @@ func TestSetRefused(t *testing.T) {
 		{"name", "set: trial", "set: tribal", `trial/set.yaml: the set calls itself "tribal"`},
 		{"missing neighbour", set[strings.Index(set, "  kinds/all"):strings.Index(set, "  kinds/reader")], "", "trial/set.yaml:11:3: check kinds/reader reads the figures of kinds/every-one"},
 		{"syntax", "clause: T2", "clause: [T2", "trial/set.yaml:"},
-		{"a later version's key", "edition:", "extends: irc-2021\nedition:", "trial/set.yaml:3:1: "},
+		{"a later version's key", "edition:", "inherits: irc-2021\nedition:", "trial/set.yaml:3:1: "},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

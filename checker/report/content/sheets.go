@@ -29,7 +29,7 @@ func (s Sheet) Title() string {
 func BySheet(groups []Group) []Sheet {
 	var found []Sheet
 	for _, g := range groups {
-		name := sheetName(g[0].See)
+		name := SheetName(g[0].See)
 		i := slices.IndexFunc(found, func(s Sheet) bool { return s.Name == name })
 		if i < 0 {
 			i = len(found)
@@ -46,10 +46,10 @@ func BySheet(groups []Group) []Sheet {
 	return found
 }
 
-// sheetName takes the sheet out of a reference to a sheet and a detail on it:
+// SheetName takes the sheet out of a reference to a sheet and a detail on it:
 // "S3" out of "S3", "sheet S3 detail 2", "S3, S4" and "5/S3", which is detail 5
 // on sheet S3 (common practice on drawings).
-func sheetName(see string) string {
+func SheetName(see string) string {
 	name := strings.TrimSpace(see)
 	name = strings.TrimSpace(trimWord(name, "sheet"))
 	if at := strings.IndexAny(name, ",;"); at >= 0 {

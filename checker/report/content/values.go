@@ -93,6 +93,12 @@ func Margin(r *result.Result) string {
 	return side + " by " + MarginSize(r)
 }
 
+// Values gives the words for measured value, limit and margin, as far as there
+// are any.
+func Values(r *result.Result) []string {
+	return slices.DeleteFunc([]string{Measured(r), Limit(r), Margin(r)}, func(s string) bool { return s == "" })
+}
+
 // MarginSize gives the margin's text without its sign; r must have a margin.
 func MarginSize(r *result.Result) string {
 	return strings.TrimLeft(r.Margin.Text, "-−")

@@ -4,6 +4,7 @@ import (
 	"path"
 	"slices"
 
+	"plumbrule/checker/report/content"
 	"plumbrule/checker/result"
 )
 
@@ -19,14 +20,30 @@ type Review struct {
 // Earlier is an item as an earlier report had it.
 type Earlier struct {
 	Number                 int
+	Outcome                result.Outcome // when it was last found
 	At, Mark, See, Message string
 	Found                  []Found
 	// Closed is set for an item that was closed by then.
 	Closed bool
 }
 
+// Headline is what was found, with the outcome named in it unless that was
+// outside.
+func (e *Earlier) Headline() string {
+	return content.Headline(&result.Result{Outcome: e.Outcome, Message: e.Message})
+}
+
+// Answerable reports whether somebody was asked to do something about it.
+func (e *Earlier) Answerable() bool {
+	return e.Outcome == result.Outside || e.Outcome == result.NotShown
+}
+
 // Found says by what an item was found.
 type Found struct{ Check, Set, Fingerprint string }
+
+func (e *Earlier) has(fingerprint string) bool {
+	return slices.ContainsFunc(e.Found, func(f Found) bool { return f.Fingerprint == fingerprint })
+}
 
 // of gives the earlier items of a design of the report. Designs are told by the
 // names of their files. Where each side has only one, it is the same job under
@@ -51,6 +68,9 @@ func keepNumbers(items []*Item, earlier []Earlier) (taken map[int]bool) {
 	numbers := map[string][]int{}
 	for i := range earlier {
 		for _, found := range earlier[i].Found {
+			if found.Fingerprint == "" {
+				continue // it would be like any other
+			}
 			numbers[found.Fingerprint] = append(numbers[found.Fingerprint], earlier[i].Number)
 		}
 	}

@@ -27,7 +27,7 @@ func settle(sets []result.Set, d *result.Design, items []*Item, earlier []Earlie
 		p := Past{Earlier: earlier[i]}
 		// What was closed once is not opened again by a run that tells less.
 		if !p.Closed {
-			p.Reason, p.Now = unsettled(sets, d, items, &p.Earlier)
+			p.Reason, p.Now = unsettled(sets, d, items, earlier, i)
 			p.Closed = p.Reason == ""
 		}
 		past = append(past, p)
@@ -36,9 +36,10 @@ func settle(sets []result.Set, d *result.Design, items []*Item, earlier []Earlie
 	return past
 }
 
-// unsettled says why an earlier item cannot be closed though it was not found,
-// and which item stands for it; "" if it can.
-func unsettled(sets []result.Set, d *result.Design, items []*Item, e *Earlier) (reason string, now int) {
+// unsettled says why the earlier item at an index cannot be closed though it
+// was not found, and which item stands for it; "" if it can.
+func unsettled(sets []result.Set, d *result.Design, items []*Item, earlier []Earlier, index int) (reason string, now int) {
+	e := &earlier[index]
 	if len(d.Problems) > 0 {
 		return "the design could not be read", 0
 	}
@@ -51,7 +52,7 @@ func unsettled(sets []result.Set, d *result.Design, items []*Item, e *Earlier) (
 		for _, r := range item.Results {
 			switch {
 			case !slices.ContainsFunc(e.Found, func(f Found) bool { return f.Check == r.Check }):
-			case slices.ContainsFunc(e.Found, func(f Found) bool { return f.Fingerprint == r.Fingerprint }):
+			case e.has(r.Fingerprint) && !had(earlier, item.Number, r.Fingerprint):
 				return fmt.Sprintf("it is part of item %d now", item.Number), item.Number
 			case r.Outcome == result.CouldNotRun && sameElement(e, r):
 				return fmt.Sprintf("the check %s could not run, see item %d", r.Check, item.Number), item.Number
@@ -63,15 +64,24 @@ func unsettled(sets []result.Set, d *result.Design, items []*Item, e *Earlier) (
 	return "", 0
 }
 
+// had reports whether the item of that number had a fingerprint before. If so,
+// two elements with one mark have it, and it says nothing of either.
+func had(earlier []Earlier, number int, fingerprint string) bool {
+	return slices.ContainsFunc(earlier, func(e Earlier) bool { return e.Number == number && e.has(fingerprint) })
+}
+
 // sameElement reports whether a result may be about the element of an earlier
-// item: that of the same mark, else that at the same place or around it. A
-// check that failed as a whole is about all elements.
+// item: one that holds it, or has the same mark, or without marks the same
+// place. A check that failed as a whole is about all elements.
 func sameElement(e *Earlier, r *result.Result) bool {
 	if len(r.At) == 0 {
 		return true
 	}
-	if e.Mark != "" && r.Mark != "" {
-		return e.Mark == r.Mark
+	if strings.HasPrefix(e.At, r.At[0]+"/") {
+		return true
 	}
-	return e.At == r.At[0] || strings.HasPrefix(e.At, r.At[0]+"/")
+	if e.Mark != "" && r.Mark != "" {
+		return e.Mark == r.Mark // another element may have moved up to the place
+	}
+	return e.At == r.At[0]
 }

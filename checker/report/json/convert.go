@@ -2,17 +2,38 @@ package json
 
 import (
 	"plumbrule/checker/report/content"
+	"plumbrule/checker/report/items"
 	"plumbrule/checker/result"
 	"plumbrule/checker/source"
 )
 
-func convert(r *result.Report) report {
-	return report{
+func convert(r *result.Report, previous items.Previous) report {
+	out := report{
 		Version:  version,
 		Sets:     each(r.Sets, convertSet),
 		Designs:  each(r.Designs, convertDesign),
 		Cautions: content.Cautions(),
 	}
+	for i := range r.Designs {
+		list := items.Number(r, i, previous)
+		numbers := list.Numbers()
+		for j := range r.Designs[i].Findings {
+			out.Designs[i].Findings[j].Item = numbers[&r.Designs[i].Findings[j]]
+		}
+		out.Designs[i].Earlier = each(list.Past, convertPast)
+	}
+	return out
+}
+
+func convertPast(p *items.Past) earlier {
+	e := earlier{Item: p.Number, State: stateOpen, Outcome: string(p.Outcome), Reason: p.Reason, Now: p.Now, At: p.At, Mark: p.Mark, See: p.See, Message: p.Message}
+	if p.Closed {
+		e.State = stateClosed
+	}
+	for _, f := range p.Found {
+		e.Found = append(e.Found, found(f))
+	}
+	return e
 }
 
 // each converts a list; an empty one stays a list, never null.
@@ -41,6 +62,8 @@ func convertDesign(d *result.Design) design {
 		File:        d.File,
 		Title:       d.Title,
 		Revision:    d.Revision,
+		Sheets:      d.Sheets,
+		Against:     d.ReviewedAgainst,
 		Disposition: string(d.Disposition),
 		Counts: counts{
 			Outside:      d.Counts.Outside,

@@ -6,8 +6,11 @@
 // say; lists that a reader would loop over are always there. Every margin is a
 // number in the unit of "have".
 //
+// Findings carry the numbers of their items, which a later run reads back with
+// ReadPrevious, so that the numbers last over the cycles of a review.
+//
 // Output is indented by two blanks, its keys always stand in the same order, and
 // it ends with a line break. The characters <, > and & are written as they are.
 //
-// Floor: above package content, below package report.
+// Floor: above packages content and items, below package report.
 package json

@@ -30,12 +30,15 @@ type design struct {
 	File        string    `json:"file"`
 	Title       string    `json:"title,omitempty"`
 	Revision    string    `json:"revision,omitempty"`
+	Sheets      string    `json:"sheets,omitempty"`
+	Against     string    `json:"reviewed_against,omitempty"`
 	System      string    `json:"system,omitempty"`
 	Disposition string    `json:"disposition"`
 	Counts      counts    `json:"counts"`
 	Problems    []problem `json:"problems,omitempty"`
 	Findings    []finding `json:"findings"`
 	Readings    []reading `json:"readings"`
+	Earlier     []earlier `json:"earlier,omitempty"`
 }
 
 type counts struct {
@@ -86,12 +89,40 @@ type subject struct {
 }
 
 type finding struct {
+	Item int `json:"item,omitempty"`
 	subject
 	Message     string   `json:"message"`
 	Needs       string   `json:"needs,omitempty"`
 	Why         string   `json:"why,omitempty"`
 	Mend        []string `json:"mend"`
 	Fingerprint string   `json:"fingerprint"`
+}
+
+// earlier is an item that an earlier report numbered and that is not found
+// under its number now.
+type earlier struct {
+	Item    int     `json:"item"`
+	State   string  `json:"state"`
+	Outcome string  `json:"outcome"`
+	Reason  string  `json:"reason,omitempty"`
+	Now     int     `json:"now,omitempty"`
+	At      string  `json:"at"`
+	Mark    string  `json:"mark,omitempty"`
+	See     string  `json:"see,omitempty"`
+	Message string  `json:"message"`
+	Found   []found `json:"found"`
+}
+
+// The states of an earlier item.
+const (
+	stateOpen   = "open"
+	stateClosed = "closed"
+)
+
+type found struct {
+	Check       string `json:"check"`
+	Set         string `json:"set"`
+	Fingerprint string `json:"fingerprint"`
 }
 
 type reading struct {

@@ -19,7 +19,7 @@ import (
 func write(t testing.TB, report result.Report) []byte {
 	t.Helper()
 	var out bytes.Buffer
-	if err := json.New().Write(&out, report); err != nil {
+	if err := json.New(json.Options{}).Write(&out, report); err != nil {
 		t.Fatal(err)
 	}
 	return out.Bytes()
@@ -201,11 +201,11 @@ var errFull = errors.New("no room")
 func (full) Write([]byte) (int, error) { return 0, errFull }
 
 func TestErrors(t *testing.T) {
-	if err := json.New().Write(full{}, reporttest.Canned(t)); !errors.Is(err, errFull) {
+	if err := json.New(json.Options{}).Write(full{}, reporttest.Canned(t)); !errors.Is(err, errFull) {
 		t.Errorf("got %v", err)
 	}
 	nan := result.Result{Have: &result.Value{Number: math.NaN(), Unit: "in"}}
-	err := json.New().Write(&bytes.Buffer{}, result.Report{Designs: []result.Design{{Findings: []result.Result{nan}}}})
+	err := json.New(json.Options{}).Write(&bytes.Buffer{}, result.Report{Designs: []result.Design{{Findings: []result.Result{nan}}}})
 	if err == nil || !strings.Contains(err.Error(), "NaN") {
 		t.Errorf("got %v", err)
 	}

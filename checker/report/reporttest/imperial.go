@@ -11,6 +11,7 @@ import (
 func imperial(t testing.TB) result.Design {
 	s := open(t, "moewenweg.deck.yaml", "jobs/möwenweg.deck.yaml")
 	s.design.Title, s.design.Revision, s.design.System = "Möwenweg rear deck", "B", measure.Imperial
+	s.design.Sheets, s.design.ReviewedAgainst = "S1 to S3, S10", "drawings of the contract"
 	stairs(s)
 	frame(s)
 	gaps(s)

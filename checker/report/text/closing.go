@@ -28,7 +28,7 @@ func (p *printer) sets(sets []result.Set) {
 	}
 	for i := range sets {
 		set := &sets[i]
-		p.paragraph(2, set.ID+":", edition(set))
+		p.paragraph(2, set.ID+":", content.Edition(set))
 		if set.Scope != "" {
 			p.paragraph(4, "covers:", set.Scope)
 		}
@@ -42,33 +42,8 @@ func (p *printer) sets(sets []result.Set) {
 	}
 }
 
-// edition gives a set's title, edition and publisher, as far as known.
-func edition(set *result.Set) string {
-	var words []string
-	if set.Title != "" {
-		words = append(words, set.Title)
-	}
-	if set.Edition != "" {
-		words = append(words, "edition "+set.Edition)
-	}
-	if set.Publisher != "" {
-		words = append(words, set.Publisher)
-	}
-	return strings.Join(words, ", ")
-}
-
 // compactClosing says in two lines what no report may leave out.
 func (p *printer) compactClosing(report *result.Report) {
-	names := make([]string, len(report.Sets))
-	for i := range report.Sets {
-		names[i] = report.Sets[i].ID
-		if e := report.Sets[i].Edition; e != "" {
-			names[i] += " (edition " + e + ")"
-		}
-	}
-	if len(names) == 0 {
-		names = []string{"none"}
-	}
-	p.paragraph(0, "rule sets in use:", strings.Join(names, ", "))
+	p.paragraph(0, "rule sets in use:", content.SetNames(report.Sets))
 	p.paragraph(0, "caution:", content.Caution())
 }

@@ -167,14 +167,15 @@ func ledgerSpacing(r Reading) ([]Expected, error) {
 	if !ok {
 		return nil, fmt.Errorf("the fastener %q is not known", r.Group)
 	}
-	engineered := kind[0] != "sawn lumber"
+	band := []string{"band joist", "1 in", kind[2], kind[3]}
 	if strings.Contains(r.Edition, "70 psf snow") {
-		at := append(kind[:4:4], "70 psf", joists)
+		at := append(band, "70 psf", joists)
 		return append(in(spacings, at, r.Published, "irc-2021"), in(spacings, at, false, "irc-2024")...), nil
 	}
-	at := append(kind[:4:4], "40 psf", joists)
+	at := append(kind, "40 psf", joists)
 	cells := append(in(spacings, at, r.Published, "wisconsin-decks"), in(spacings, at, false, "dca6-2012")...)
-	if !engineered {
+	if kind[0] == "sawn lumber" {
+		at := append(band, "40 psf", joists)
 		cells = append(cells, in(spacings, at, r.Published, "irc-2018", "irc-2021")...)
 		cells = append(cells, in(spacings, at, false, "irc-2024")...)
 	}

@@ -166,7 +166,7 @@ _placed(i) if {
 	_effective[i]
 }
 
-unknown contains {"at": bay.at, "needs": need} if {
+unknown contains {"at": members.place(bay.at, need), "needs": need} if {
 	some i, bay in input.beam_spans
 	i in _open
 	not _beyond[i]

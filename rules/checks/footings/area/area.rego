@@ -33,6 +33,7 @@ package checks.footings.area
 
 import data.figures.footings.area as figures
 import data.lib.footings
+import data.lib.members
 
 applies if count(input.footings) > 0
 
@@ -131,7 +132,7 @@ _needs[i] contains need if {
 	some need in _field[footing.shape.value]
 }
 
-unknown contains {"at": input.footings[i].at, "needs": need} if {
+unknown contains {"at": members.place(input.footings[i].at, need), "needs": need} if {
 	some i in _open
 	not _beyond[i]
 	some need in _needs[i]

@@ -46,7 +46,7 @@ readings contains {
 
 _field := {"round": ["platforms[].footings.diameter"], "square": ["platforms[].footings.side"], "rectangular": ["platforms[].footings.along", "platforms[].footings.out"]}
 
-unknown contains {"at": footing.at, "needs": need} if {
+unknown contains {"at": members.place(footing.at, need), "needs": need} if {
 	some footing in input.footings
 	some need in (members.loads(footing) | members.missing(footing, {"soil_bearing": "site.soil_bearing"}))
 }

@@ -27,6 +27,7 @@ package checks.footings.thickness
 
 import data.figures.footings.thickness as figures
 import data.lib.footings
+import data.lib.members
 
 applies if count(input.footings) > 0
 
@@ -102,7 +103,7 @@ unknown contains {"at": footing.at, "needs": "platforms[].footings.thickness"} i
 	not footing.thickness
 }
 
-unknown contains {"at": _due[i].at, "needs": need} if {
+unknown contains {"at": members.place(_due[i].at, need), "needs": need} if {
 	some i in _open
 	some need in footings.needs(figures, "thicknesses", _due[i])
 }

@@ -9,9 +9,10 @@
 #   applies_when: a platform has edges other than those at the house
 #   figures:
 #     trigger: {type: length, relation: at most, about: greatest drop without a guard}
-#   values: {edge: words}
+#   values: {edge: words, open: length}
 #   messages:
 #     outside: "the {edge} edge drops {have} and has no guard, one is asked for above {limit}"
+#     partial: "the {edge} edge drops {have} and {open} of it has no guard, one is asked for above {limit}"
 #     within: "the {edge} edge drops {have}, a guard is asked for above {limit}"
 #     guarded: "the {edge} edge has a guard"
 #   mend:
@@ -71,6 +72,17 @@ readings contains {
 	"figure": "trigger", "limit": figures.trigger,
 	"outside": true,
 	"edge": _bare[i].name,
+} if {
+	some i, worst in _worst
+	worst.value > figures.trigger
+	not _bare[i].unguarded
+}
+
+readings contains {
+	"at": worst.at, "have": worst.value,
+	"figure": "trigger", "limit": figures.trigger,
+	"outside": true, "say": "partial",
+	"edge": _bare[i].name, "open": _bare[i].unguarded.value,
 } if {
 	some i, worst in _worst
 	worst.value > figures.trigger

@@ -129,3 +129,12 @@ test_no_subject_no_check if {
 	required.applies with input as _doc([_edge("left")])
 	_said({"platforms": [], "edges": []}) == {"readings": set(), "unknown": set()}
 }
+
+test_guard_that_stops_short_is_outside if {
+	partial := object.union(_edge("front"), {"guard": "G1", "unguarded": {"value": 609600000, "at": ["/platforms/0/edges/front"]}})
+	_said(_doc([object.union(partial, _drop("front", _trigger + 1))])).readings == {{
+		"at": ["/platforms/0/edges/front/drop"], "have": _trigger + 1,
+		"figure": "trigger", "limit": _trigger, "outside": true, "say": "partial",
+		"edge": "front", "open": 609600000,
+	}}
+}

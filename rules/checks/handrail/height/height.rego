@@ -37,12 +37,19 @@ readings contains {
 }
 
 readings contains {
-	"at": rail.height.at, "have": rail.height.value,
+	"at": _top[i].at, "have": _top[i].value,
 	"figure": "max", "limit": figures.max,
-	"outside": rail.height.value > figures.max,
+	"outside": _top[i].value > figures.max,
 } if {
-	some rail in input.handrails
+	some i, rail in input.handrails
 	not lib.spared(rail, required.from)
+}
+
+_top[i] := rail.height_max if some i, rail in input.handrails
+
+_top[i] := rail.height if {
+	some i, rail in input.handrails
+	not rail.height_max
 }
 
 unknown contains {"at": rail.at, "needs": "stairs[].handrail.height"} if {

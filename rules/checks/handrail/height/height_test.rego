@@ -65,3 +65,15 @@ test_left_alone[name] if {
 	_said == {"readings": set(), "unknown": set(), "exempt": {case[1]}} with input.handrails as [case[0]]
 		with data.figures as _figures
 }
+
+test_greatest_measured_height_counts_upwards if {
+	rail := object.union(_rail("/stairs/0/handrail", 863600000), {"height_max": {"value": 965200001, "at": ["/stairs/0/handrail/measured_heights/2"]}})
+	_said == {
+		"readings": {
+			{"at": ["/stairs/0/handrail/height"], "have": 863600000, "figure": "min", "limit": 863600000, "outside": false},
+			{"at": ["/stairs/0/handrail/measured_heights/2"], "have": 965200001, "figure": "max", "limit": 965200000, "outside": true},
+		},
+		"unknown": set(), "exempt": set(),
+	} with input.handrails as [rail]
+		with data.figures as _figures
+}

@@ -30,6 +30,7 @@ package checks.ledger.fastener_spacing
 
 import data.figures.ledger.fastener_spacing as figures
 import data.lib.ledgers
+import data.lib.members
 import data.lib.spans
 
 applies if count(input.ledgers) > 0
@@ -106,7 +107,7 @@ readings contains row if some row in _beyond[_]
 
 exempt contains {"at": input.ledgers[i].fastener_type.at, "because": "fastener", "fastener": kind} if some i, kind in _other
 
-unknown contains {"at": _due[i].at, "needs": need} if {
+unknown contains {"at": members.place(_due[i].at, need), "needs": need} if {
 	some i in _open
 	not _beyond[i]
 	some need in ledgers.missing(figures, _due[i])

@@ -123,7 +123,7 @@ exempt contains {"at": input.posts[i].at, "because": "material", "material": inp
 	some i in _other
 }
 
-unknown contains {"at": posts.place(_wood[i]), "needs": need} if {
+unknown contains {"at": members.place(posts.place(_wood[i]), need), "needs": need} if {
 	some i in _open
 	not _beyond[i]
 	some need in _needs[i]

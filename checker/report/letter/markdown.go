@@ -1,0 +1,56 @@
+package letter
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"plumbrule/checker/report/content"
+)
+
+// plain makes s stand in Markdown as it is.
+func plain(s string) string {
+	s = content.Printable(s)
+	var b strings.Builder
+	for i, r := range s {
+		// What is left alone otherwise: a joint between words, as in bearing_length.
+		if strings.ContainsRune("\\`*[]<>|~$&", r) || r == '_' && !insideWord(s, i) {
+			b.WriteByte('\\')
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
+}
+
+func insideWord(s string, i int) bool {
+	before, _ := utf8.DecodeLastRuneInString(s[:i])
+	after, _ := utf8.DecodeRuneInString(s[i+1:])
+	return wordRune(before) && wordRune(after)
+}
+
+func wordRune(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }
+
+// code sets s as code; a grave accent, which would end it, becomes a quote.
+func code(s string) string {
+	s = strings.NewReplacer("`", "'", "|", "¦").Replace(content.Printable(s))
+	if strings.TrimSpace(s) == "" {
+		return ""
+	}
+	return "`" + s + "`"
+}
+
+// sentence makes a message a sentence. A first word with a digit in it is left
+// as it is, since it may be a mark.
+func sentence(s string) string {
+	word, _, _ := strings.Cut(s, " ")
+	if first, size := utf8.DecodeRuneInString(s); size > 0 && !strings.ContainsAny(word, "0123456789") {
+		s = string(unicode.ToUpper(first)) + s[size:]
+	}
+	if s != "" && !strings.HasSuffix(s, ".") {
+		s += "."
+	}
+	return s
+}
+
+// title makes the first letter a capital, for headings.
+func title(s string) string { return strings.TrimSuffix(sentence(s), ".") }

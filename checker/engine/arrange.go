@@ -3,7 +3,10 @@ package engine
 import (
 	"cmp"
 	"slices"
+	"strconv"
 	"strings"
+
+	"github.com/maruel/natural"
 
 	"plumbrule/checker/result"
 )
@@ -29,7 +32,26 @@ func arrange(results []result.Result) []result.Result {
 			slices.Compare(a.Notes, b.Notes))
 		return cmp.Or(order...)
 	})
+	tellApart(results)
 	return results
+}
+
+// tellApart numbers results that one check of one set has on one place, as on
+// each of the posts that share one description. Findings and readings are
+// numbered together, in the order of what they say, so that mending one leaves
+// the others' fingerprints alone.
+func tellApart(results []result.Result) {
+	alike := map[[2]string][]int{}
+	for i := range results {
+		key := [2]string{results[i].Set, results[i].Fingerprint}
+		alike[key] = append(alike[key], i)
+	}
+	for _, list := range alike {
+		slices.SortStableFunc(list, func(a, b int) int { return natural.Compare(results[a].Message, results[b].Message) })
+		for n, i := range list[1:] {
+			results[i].Fingerprint = digest(results[i].Fingerprint, strconv.Itoa(n+2))
+		}
+	}
 }
 
 // group is 0 for findings and 1 for readings.

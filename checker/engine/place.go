@@ -127,6 +127,11 @@ func (d design) fingerprint(check, pointer, key string) string {
 	if key != "" {
 		parts = append(parts, key)
 	}
+	return digest(parts...)
+}
+
+// digest is a short hash of texts.
+func digest(parts ...string) string {
 	sum := sha256.Sum256([]byte(strings.Join(parts, "\x00")))
 	return hex.EncodeToString(sum[:8])
 }

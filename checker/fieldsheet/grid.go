@@ -59,7 +59,7 @@ func parts(k Kind, sys measure.System) []string {
 		names = []string{"cu ft", "cu yd", "m³"}
 	}
 	if sys == measure.Metric && len(names) == 3 {
-		names[0], names[1], names[2] = names[2], names[1], names[0]
+		names[0], names[2] = names[2], names[0]
 	}
 	return names
 }

@@ -8,6 +8,7 @@ import (
 	"plumbrule/checker/report/items"
 	"plumbrule/checker/report/json"
 	"plumbrule/checker/report/letter"
+	"plumbrule/checker/report/sarif"
 	"plumbrule/checker/report/text"
 	"plumbrule/checker/result"
 )
@@ -45,6 +46,9 @@ func Formats() []Format {
 		}},
 		{"json", "for other programs, as report.schema.json describes it", func(o Options) Writer {
 			return json.New(json.Options{Previous: o.Previous})
+		}},
+		{"sarif", "for code scanning services and editors: SARIF, with places, fingerprints and what could not run", func(Options) Writer {
+			return sarif.New()
 		}},
 		{"letter", "the review letter in Markdown: numbered items by sheet, with a table to answer in", func(o Options) Writer {
 			return letter.New(letter.Options{Verbose: o.Verbose, Previous: o.Previous})

@@ -27,8 +27,14 @@ type Set struct {
 // FigureCounts counts figures by status.
 type FigureCounts struct{ Published, CommonPractice, Recalled int }
 
+// KindWaivers marks a file of waivers among the designs.
+const KindWaivers = "waivers"
+
 // Design is what was found in one file.
 type Design struct {
+	// Kind is empty for a design. A file of waivers stands behind the designs
+	// where some of its entries excuse nothing or have run out.
+	Kind string
 	// File is the name as given on the command line, "-" for standard input.
 	File string
 	// Document holds the text for source lines; nil if the file could not be opened.

@@ -94,7 +94,10 @@ func TestReadPrevious(t *testing.T) {
 	// One check by two sets.
 	want := items.Earlier{
 		Number: 1, Outcome: result.Outside, At: "/stairs/0/risers", Mark: "ST1", See: "S3", Message: `riser height is 8", the limit is 7-3/4"`,
-		Found: []items.Found{{"stairs/riser-height", "irc-2021", "5d0c6a91e2f4"}, {"stairs/riser-height", "common-practice", "5d0c6a91e2f4"}},
+		Found: []items.Found{
+			{Check: "stairs/riser-height", Set: "irc-2021", Fingerprint: "5d0c6a91e2f4"},
+			{Check: "stairs/riser-height", Set: "common-practice", Fingerprint: "5d0c6a91e2f4"},
+		},
 	}
 	if got := previous[0].Items[0]; !reflect.DeepEqual(got, want) {
 		t.Errorf("first item is %+v", got)

@@ -19,12 +19,12 @@ func (p *printer) past(past []items.Past) {
 			if item.Closed != section.closed {
 				continue
 			}
-			line := fmt.Sprintf("- **%d.** %s", item.Number, plain(sentence(item.Headline())))
+			line := fmt.Sprintf("- **%d.** %s", item.Number, plain(content.Sentence(item.Headline())))
 			if where := content.Where(item.See, item.Mark); where != "" {
-				line += " " + plain(sentence(where))
+				line += " " + plain(content.Sentence(where))
 			}
 			if item.Reason != "" {
-				line += " " + plain(sentence(item.Reason))
+				line += " " + plain(content.Sentence(item.Reason))
 			}
 			lines = append(lines, line)
 		}

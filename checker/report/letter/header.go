@@ -45,7 +45,7 @@ func (p *printer) problems(d *result.Design) {
 	var lines []string
 	for i := range d.Problems {
 		problem := &d.Problems[i]
-		line := fmt.Sprintf("- Line %d: %s", max(problem.Span.Start.Line, 1), plain(sentence(problem.Message)))
+		line := fmt.Sprintf("- Line %d: %s", max(problem.Span.Start.Line, 1), plain(content.Sentence(problem.Message)))
 		if problem.Hint != "" {
 			line += " Hint: " + plain(problem.Hint)
 		}

@@ -64,7 +64,7 @@ func (p *printer) items(list []items.Item) {
 // item prints one item: number, message and id, then its details.
 func (p *printer) item(item items.Item) {
 	messages := distinct(item.Results, content.Message)
-	head := fmt.Sprintf("**%d.** %s", item.Number, plain(sentence(messages[0])))
+	head := fmt.Sprintf("**%d.** %s", item.Number, plain(content.Sentence(messages[0])))
 	if id := code(item.ID()); id != "" {
 		head += " " + id
 	}
@@ -140,7 +140,7 @@ func escaped(texts []string) []string {
 func sentences(messages []string) []string {
 	out := make([]string, len(messages))
 	for i, message := range messages {
-		out[i] = sentence(message)
+		out[i] = content.Sentence(message)
 	}
 	return out
 }

@@ -39,18 +39,5 @@ func code(s string) string {
 	return "`" + s + "`"
 }
 
-// sentence makes a message a sentence. A first word with a digit in it is left
-// as it is, since it may be a mark.
-func sentence(s string) string {
-	word, _, _ := strings.Cut(s, " ")
-	if first, size := utf8.DecodeRuneInString(s); size > 0 && !strings.ContainsAny(word, "0123456789") {
-		s = string(unicode.ToUpper(first)) + s[size:]
-	}
-	if s != "" && !strings.HasSuffix(s, ".") {
-		s += "."
-	}
-	return s
-}
-
 // title makes the first letter a capital, for headings.
-func title(s string) string { return strings.TrimSuffix(sentence(s), ".") }
+func title(s string) string { return strings.TrimSuffix(content.Sentence(s), ".") }

@@ -61,7 +61,7 @@ func (p *printer) related(d *result.Design, g content.Group) {
 			}
 			printed = append(printed, place.Pointer)
 			at := fmt.Sprintf("%s:%d:%d:", d.File, max(place.Span.Start.Line, 1), max(place.Span.Start.Column, 1))
-			p.paragraph(detail, "note:", at+" "+name(d.Document, place))
+			p.paragraph(detail, "note:", at+" "+content.PlaceName(d.Document, place))
 		}
 	}
 }

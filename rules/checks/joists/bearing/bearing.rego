@@ -32,14 +32,16 @@ applies if {
 	joined.on_ledger
 }
 
-_figure[i] := "min_concrete" if {
+_hard contains i if {
 	some i, joined in input.joined
 	joined.bearing_on.value in figures.hard
 }
 
+_figure[i] := "min_concrete" if some i in _hard
+
 _figure[i] := "min_wood" if {
-	some i, joined in input.joined
-	not joined.bearing_on.value in figures.hard
+	some i, _ in input.joined
+	not i in _hard
 }
 
 _bearing[i] contains joined.bearing_at_beams if {

@@ -1,4 +1,4 @@
-package text
+package content
 
 import (
 	"fmt"
@@ -9,9 +9,10 @@ import (
 	"plumbrule/checker/source"
 )
 
-// name says what stands at a related place: "total_rise: 56 in",
-// "measured_risers, number 12: 8-1/4 in", "beams, number 2 (B2)".
-func name(doc *source.Document, place *result.Place) string {
+// PlaceName says what stands at a related place: "total_rise: 56 in",
+// "measured_risers, number 12: 8-1/4 in", "beams, number 2 (B2)". The document may be
+// nil.
+func PlaceName(doc *source.Document, place *result.Place) string {
 	words := field(place.Pointer)
 	if place.Text != "" {
 		return words + ": " + place.Text

@@ -1,0 +1,344 @@
+package checker_test
+
+import (
+	"fmt"
+	"io/fs"
+	"maps"
+	"path"
+	"slices"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"plumbrule/checker/catalog"
+	"plumbrule/checker/engine"
+	"plumbrule/checker/result"
+	"plumbrule/checker/ruleset"
+	"plumbrule/checker/ruleset/rulesettest"
+	"plumbrule/rules"
+)
+
+// mutatedSets are the sets of which every figure is changed in turn.
+var mutatedSets = []string{"common-practice", "dca6-2012", "irc-2018", "irc-2021", "irc-2024", "wisconsin-decks"}
+
+// TestMutation changes every single figure of every set by one unit and asks
+// whether the outcome of some probe changes with it. A figure whose change
+// nobody notices is one that no test holds. Probes know what must come of them
+// from elsewhere than the set: from the fixtures' limits, from the other
+// readings of the tables, from testdata/probes.yaml.
+func TestMutation(t *testing.T) {
+	for _, id := range mutatedSets {
+		t.Run(id, func(t *testing.T) {
+			t.Parallel()
+			set := checkerFor(t, id).Sets()[0]
+			noticed, total := 0, 0
+			for i := range set.Checks {
+				run := newMutation(t, set, &set.Checks[i])
+				run.figures()
+				run.tables()
+				noticed += run.noticed
+				total += run.noticed + len(run.missed)
+				for _, what := range run.missed {
+					t.Errorf("%s %s: no probe notices %s", id, set.Checks[i].ID, what)
+				}
+			}
+			t.Logf("%s: %d of %d changes noticed", id, noticed, total)
+		})
+	}
+}
+
+// mutation is the run over one check of one set.
+type mutation struct {
+	t       *testing.T
+	checks  *catalog.Catalog // the check, those it reads, and the library
+	set     *ruleset.Set
+	check   *ruleset.Check
+	probes  []probe
+	noticed int
+	missed  []string
+}
+
+func newMutation(t *testing.T, set *ruleset.Set, check *ruleset.Check) *mutation {
+	t.Helper()
+	return &mutation{t: t, checks: catalogOf(t, check.ID), set: set, check: check}
+}
+
+// catalogOf loads one check with what it needs, which compiles in a fraction of
+// the time that all take.
+func catalogOf(t *testing.T, id string) *catalog.Catalog {
+	t.Helper()
+	all := rules.Checks()
+	whole, err := catalog.Load(all)
+	if err != nil {
+		t.Fatal(err)
+	}
+	wanted := map[string]bool{}
+	for _, name := range append([]string{id}, whole.Find(id).Reads...) {
+		topic, check := catalog.Path(name)
+		wanted[path.Join("checks", topic, check)] = true
+	}
+	part := fstest.MapFS{}
+	err = fs.WalkDir(all, ".", func(file string, entry fs.DirEntry, err error) error {
+		if err != nil || entry.IsDir() || path.Ext(file) != ".rego" {
+			return err
+		}
+		if dir := path.Dir(file); dir == "lib" || dir == "checks" || wanted[dir] {
+			data, err := fs.ReadFile(all, file)
+			part[file] = &fstest.MapFile{Data: data}
+			return err
+		}
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	checks, err := catalog.Load(part)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return checks
+}
+
+// figures changes all figures but the cells of tables.
+func (m *mutation) figures() {
+	var own []bool
+	m.probes, own = designProbes(m.t, m.check.ID, m.set.ID)
+	m.probes = m.fitting(m.probes, own)
+	m.probes = append(m.probes, m.sheets()...)
+	for i := range m.check.Figures {
+		f := &m.check.Figures[i]
+		var all []mutant
+		for _, change := range mutants(m.set, f) {
+			if f.Table == nil || !strings.HasPrefix(change.path, f.Name+" [") {
+				all = append(all, change)
+			}
+		}
+		m.run(f, all, m.probes)
+	}
+}
+
+// fitting leaves out the probes of siblings that do not fit.
+func (m *mutation) fitting(probes []probe, own []bool) []probe {
+	e := m.engine(nil, nil)
+	var kept []probe
+	for i := range probes {
+		switch results := probes[i].evaluate(e, m.check.ID)[m.set.ID]; {
+		case probes[i].fits(results):
+			kept = append(kept, probes[i])
+		case own[i]:
+			m.t.Errorf("%s: the probe %s gives %s", m.check.ID, probes[i].name, outcomeOf(results))
+		}
+	}
+	return kept
+}
+
+// sheets are the probes made for figures that designs reach badly.
+func (m *mutation) sheets() []probe {
+	var probes []probe
+	for name, build := range madeSheets {
+		if check, what, _ := strings.Cut(name, " "); check == m.check.ID {
+			var s sheet
+			build(&s, m)
+			if len(s.want) > 0 {
+				probes = append(probes, s.probe(m.t, what))
+			}
+		}
+	}
+	slices.SortFunc(probes, func(a, b probe) int { return strings.Compare(a.name, b.name) })
+	return m.fitting(probes, slices.Repeat([]bool{true}, len(probes)))
+}
+
+// engine prepares the set as it is, under its own id, and the changed ones.
+func (m *mutation) engine(f *ruleset.Figure, changes []mutant) *engine.Engine {
+	m.t.Helper()
+	sets := []*ruleset.Set{figuresOf(m.checks, m.set, m.check.ID)}
+	for i, change := range changes {
+		changed := figuresOf(m.checks, m.set, m.check.ID)
+		changed.ID = fmt.Sprintf("%s, change %d", m.set.ID, i)
+		changed.Check(m.check.ID).Figure(f.Name).Value = change.value
+		sets = append(sets, changed)
+	}
+	e, err := engine.New(engine.Options{Checks: m.checks, Sets: sets})
+	if err != nil {
+		m.t.Fatal(err)
+	}
+	return e
+}
+
+// run counts the changes of a figure that some probe notices.
+func (m *mutation) run(f *ruleset.Figure, changes []mutant, probes []probe) {
+	m.t.Helper()
+	if len(changes) == 0 {
+		return
+	}
+	e := m.engine(f, changes)
+	noticed := make([]bool, len(changes))
+	for _, p := range probes {
+		bySet := p.evaluate(e, m.check.ID)
+		base := outcomeOf(bySet[m.set.ID])
+		for i := range changes {
+			results := bySet[fmt.Sprintf("%s, change %d", m.set.ID, i)]
+			noticed[i] = noticed[i] || outcomeOf(results) != base && !has(results, result.CouldNotRun)
+		}
+	}
+	for i, change := range changes {
+		switch {
+		case noticed[i]:
+			m.noticed++
+		case equivalent(m, f, change) == "":
+			m.missed = append(m.missed, change.what)
+		}
+	}
+}
+
+// few is the number of cells that share a sheet: every change of each of them
+// is tried on all.
+const few = 8
+
+// tables changes the cells of tables, and the values of their keys.
+func (m *mutation) tables() {
+	byFigure := readings(m.t, m.set)
+	for i := range m.check.Figures {
+		f := &m.check.Figures[i]
+		name := m.check.ID + " " + f.Name
+		build, ok := subjects[name]
+		if f.Table == nil || !ok {
+			continue
+		}
+		byPath := map[string][]mutant{}
+		for _, change := range mutants(m.set, f) {
+			byPath[change.path] = append(byPath[change.path], change)
+		}
+		relation := m.checks.Find(m.check.ID).Figure(f.Name).Relation
+		for cells := range slices.Chunk(byFigure[name], few) {
+			var s sheet
+			var changes []mutant
+			for _, cell := range cells {
+				cell.put(&s, relation, build)
+				path := f.Name + " [" + strings.Join(cell.At, " | ") + "]"
+				changes = append(changes, byPath[path]...)
+				delete(byPath, path)
+			}
+			m.run(f, changes, m.fitting([]probe{s.probe(m.t, name)}, []bool{true}))
+		}
+		for _, path := range slices.Sorted(maps.Keys(byPath)) {
+			if strings.HasPrefix(path, f.Name+" [") {
+				m.missed = append(m.missed, path+", of which there is no other reading")
+			}
+		}
+	}
+}
+
+// neighbours puts members on a sheet that lie just beside the values of a
+// table's keys: half a unit past a value, the next worse cell holds already.
+func neighbours(figure string) func(*sheet, *mutation) {
+	return func(s *sheet, m *mutation) {
+		check, name, _ := strings.Cut(figure, " ")
+		f := m.set.Check(check).Figure(name)
+		if f == nil {
+			return
+		}
+		byKey := map[string]expectedCell{}
+		for _, cell := range readings(m.t, m.set)[figure] {
+			byKey[strings.Join(cell.At, "|")] = cell
+		}
+		build, relation := subjects[figure], m.checks.Find(check).Figure(name).Relation
+		for k, key := range f.Table.Keys {
+			for i := range key.Breaks {
+				beside(s, m, f, k, i, byKey, relation, build)
+			}
+		}
+	}
+}
+
+// beside adds the members for one value of a key: for the first few cells that
+// differ from the next worse one, or have none.
+func beside(s *sheet, m *mutation, f *ruleset.Figure, k, i int, byKey map[string]expectedCell, relation result.Relation, build subject) {
+	key := f.Table.Keys[k]
+	step, next := units(m.set.System)[key.Kind]/2, i+1
+	if downwards[key.Name] {
+		step, next = -step, i-1
+	}
+	if step == 0 {
+		step = 1
+	}
+	added := 0
+	for _, name := range slices.Sorted(maps.Keys(byKey)) {
+		cell := byKey[name]
+		if cell.At[k] != key.Texts[i] || !cell.permitted || added == 3 {
+			continue
+		}
+		if next >= 0 && next < len(key.Breaks) {
+			at := slices.Clone(cell.At)
+			at[k] = key.Texts[next]
+			worse, ok := byKey[strings.Join(at, "|")]
+			tighter := worse.value < cell.value
+			if relation == result.AtLeast {
+				tighter = worse.value > cell.value
+			}
+			if !ok || worse.permitted && !tighter {
+				continue
+			}
+		}
+		added++
+		keys := keysOf(cell.Found)
+		keys[key.Name] = exactly(key.Kind, key.Breaks[i]+step)
+		build(s, keys, cell.value)
+		s.expect(true, "%v with %s beside %s", cell.At, key.Name, key.Texts[i])
+	}
+}
+
+// downwards are the keys of which a table is read at the next lower value.
+var downwards = map[string]bool{"soil": true, "rim_thickness": true, "thickness": true}
+
+// exactly writes a whole number so that it is read back as it is.
+func exactly(kind catalog.Kind, value int64) string {
+	switch kind {
+	case catalog.Length:
+		return fmt.Sprintf("%d.%06d mm", value/1e6, value%1e6)
+	case catalog.Pressure:
+		return fmt.Sprintf("%d.%06d Pa", value/1e6, value%1e6)
+	}
+	return fmt.Sprint(value)
+}
+
+// madeSheets are the sheets of made-up members, by check and name.
+var madeSheets = sheetsOfTables()
+
+func sheetsOfTables() map[string]func(*sheet, *mutation) {
+	sheets := map[string]func(*sheet, *mutation){}
+	for figure := range subjects {
+		check, name, _ := strings.Cut(figure, " ")
+		sheets[check+" beside "+name] = func(s *sheet, m *mutation) {
+			if m.set.Check(check).Figure(name) != nil {
+				neighbours(figure)(s, m)
+			}
+		}
+		sheets[check+" in "+name] = func(s *sheet, m *mutation) { some(figure)(s, m) }
+	}
+	return sheets
+}
+
+// some puts a choice of a table's cells on a sheet, so that values of keys are
+// met exactly.
+func some(figure string) func(*sheet, *mutation) {
+	return func(s *sheet, m *mutation) {
+		check, name, _ := strings.Cut(figure, " ")
+		for i, cell := range readings(m.t, m.set)[figure] {
+			if i%5 == 0 {
+				cell.put(s, m.checks.Find(check).Figure(name).Relation, subjects[figure])
+			}
+		}
+	}
+}
+
+// equivalent gives the reason why a change can change no outcome, or nothing.
+func equivalent(m *mutation, f *ruleset.Figure, change mutant) string {
+	switch {
+	case f.Kind == catalog.Steps && strings.HasSuffix(change.what, "read down"):
+		return "a load just under a column is read in that column"
+	}
+	return ""
+}
+
+var _ = rulesettest.NotPermitted

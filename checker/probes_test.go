@@ -1,0 +1,203 @@
+package checker_test
+
+import (
+	"context"
+	"fmt"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"plumbrule/checker/engine"
+	"plumbrule/checker/facts"
+	"plumbrule/checker/measure"
+	"plumbrule/checker/model"
+	"plumbrule/checker/result"
+	"plumbrule/checker/source"
+)
+
+// A probe is a design or a sheet of members of which it is known, from
+// elsewhere than the set, what one check must say.
+type probe struct {
+	name  string
+	facts *facts.Facts
+	doc   *source.Document
+	// fits tells whether results are what must come of the probe.
+	fits func([]result.Result) bool
+}
+
+// evaluate gives the results of one check by set.
+func (p *probe) evaluate(e *engine.Engine, check string) map[string][]result.Result {
+	bySet := map[string][]result.Result{}
+	for _, r := range e.Evaluate(context.Background(), p.facts, p.doc, measure.Imperial) {
+		if r.Check == check {
+			bySet[r.Set] = append(bySet[r.Set], r)
+		}
+	}
+	return bySet
+}
+
+// outcomeOf is what is told apart: the outcomes and their places, not what is
+// said of them.
+func outcomeOf(results []result.Result) string {
+	lines := make([]string, len(results))
+	for i, r := range results {
+		lines[i] = string(r.Outcome) + strings.Join(r.At, ",") + r.Needs
+	}
+	slices.Sort(lines)
+	return strings.Join(lines, "\n")
+}
+
+// probe makes a sheet a probe.
+func (s *sheet) probe(t *testing.T, name string) probe {
+	t.Helper()
+	return probe{name: name, facts: &s.facts, doc: s.document(t), fits: func(results []result.Result) bool {
+		outside, seen := s.outside(results)
+		for i, want := range s.want {
+			if !seen[i] || outside[i] != want.outside {
+				return false
+			}
+		}
+		return true
+	}}
+}
+
+// siblings are the sets that are probed with what was written for another set.
+// They share most figures; where a probe does not fit one of them, it is left
+// out there, and the figures that differ have probes of their own.
+var siblings = map[string][]string{"irc-2021": {"irc-2018", "irc-2024"}}
+
+// designProbes gives the probes of a check under a set: the fixtures of the
+// check, its limits, and those of testdata/probes. Own tells which were written
+// for the set itself and so must fit it.
+func designProbes(t *testing.T, check, set string) (probes []probe, own []bool) {
+	t.Helper()
+	add := func(p probe, of string) {
+		if of == set || slices.Contains(siblings[of], set) {
+			probes, own = append(probes, p), append(own, of == set)
+		}
+	}
+	for _, f := range fixtureFolders(t) {
+		if f.check != check {
+			continue
+		}
+		for _, name := range []string{"within", "outside"} {
+			data := readDesign(t, filepath.Join(f.dir, name+".deck.yaml"))
+			add(designProbe(t, f.check+"/"+name, data, fitting(name == "outside", false)), f.set())
+		}
+		for _, l := range f.limits {
+			data := readDesign(t, filepath.Join(f.dir, l.design))
+			for _, p := range limitProbes(t, f.check+"/"+l.design, data, l) {
+				add(p, l.set)
+			}
+		}
+	}
+	for _, l := range extraLimits(t)[check] {
+		data := readDesign(t, filepath.Join(checkFixtures, "..", l.design))
+		for _, of := range strings.Split(l.set, " ") {
+			if of == set {
+				for _, p := range limitProbes(t, l.design, data, l) {
+					add(p, of)
+				}
+			}
+		}
+	}
+	return probes, own
+}
+
+func readDesign(t *testing.T, file string) []byte {
+	t.Helper()
+	data, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return data
+}
+
+func limitProbes(t *testing.T, name string, data []byte, l limit) []probe {
+	t.Helper()
+	var probes []probe
+	for _, kind := range []struct {
+		values       []string
+		outside, any bool
+	}{{l.inside, false, false}, {l.at, false, true}, {l.outside, true, false}} {
+		for _, value := range kind.values {
+			typed := retype(t, l.design, data, l.field, value)
+			probes = append(probes, designProbe(t, fmt.Sprintf("%s %s = %s", name, l.field, value), typed, fitting(kind.outside, kind.any)))
+		}
+	}
+	return probes
+}
+
+// fitting asks for an outcome: something outside, or nothing. What lies exactly
+// at a limit that is itself outside may be either.
+func fitting(outside, either bool) func([]result.Result) bool {
+	return func(results []result.Result) bool {
+		if outside || !has(results, result.Outside) {
+			return has(results, result.Outside) == outside
+		}
+		return either && strict(results)
+	}
+}
+
+func designProbe(t *testing.T, name string, data []byte, fits func([]result.Result) bool) probe {
+	t.Helper()
+	doc, err := source.Read("probe.deck.yaml", data)
+	if err != nil {
+		t.Fatalf("%s: %v", name, err)
+	}
+	deck, problems := model.Read(doc)
+	if len(problems) > 0 {
+		t.Fatalf("%s: %v", name, problems[0])
+	}
+	f, faults := facts.Derive(deck)
+	if len(faults) > 0 {
+		t.Fatalf("%s: %v", name, faults[0])
+	}
+	return probe{name: name, facts: f, doc: doc, fits: fits}
+}
+
+const extraProbes = "testdata/probes.yaml"
+
+// extraLimits reads the probes beside those of the fixtures, by check. They are
+// written as limits are, with the check and all their sets named; the design's
+// path starts in the folder of fixtures.
+func extraLimits(t *testing.T) map[string][]limit {
+	t.Helper()
+	doc, err := source.Read(extraProbes, readDesign(t, extraProbes))
+	if err != nil {
+		t.Fatal(err)
+	}
+	list := map[string][]limit{}
+	for _, item := range doc.Root.Items {
+		var l limit
+		check := ""
+		for _, m := range item.Members {
+			var texts []string
+			for _, v := range m.Value.Items {
+				texts = append(texts, v.Text)
+			}
+			switch m.Key {
+			case "check":
+				check = m.Value.Text
+			case "design":
+				l.design = m.Value.Text
+			case "sets":
+				l.set = strings.Join(texts, " ")
+			case "field":
+				l.field = m.Value.Text
+			case "inside":
+				l.inside = texts
+			case "at":
+				l.at = texts
+			case "outside":
+				l.outside = texts
+			default:
+				t.Fatalf("%s: unknown key %s", extraProbes, m.Key)
+			}
+		}
+		list[check] = append(list[check], l)
+	}
+	return list
+}

@@ -12,6 +12,7 @@ import (
 	"plumbrule/checker/engine"
 	"plumbrule/checker/result"
 	"plumbrule/checker/ruleset"
+	"plumbrule/checker/waive"
 	"plumbrule/rules"
 )
 
@@ -22,6 +23,11 @@ func DefaultSets() []string { return []string{"irc-2021", "common-practice"} }
 type Options struct {
 	// Sets names rule sets, by id or by the path of a set's file.
 	Sets []string
+	// Waivers are files of waivers.
+	Waivers []WaiverFile
+	// Today is the day on which waivers hold or have run out. It is needed where
+	// one of them has a last day.
+	Today waive.Date
 }
 
 // Checker holds compiled checks with the figures of its sets. It does not
@@ -29,6 +35,9 @@ type Options struct {
 type Checker struct {
 	catalog *catalog.Catalog
 	sets    []*ruleset.Set
+	ids     map[string]string // of the sets, by the name by which each was asked for
+	waivers []*waive.List
+	today   waive.Date
 	engine  *engine.Engine
 }
 
@@ -39,12 +48,23 @@ func New(options Options) (*Checker, error) {
 	if err != nil {
 		return nil, err
 	}
-	c := &Checker{catalog: checks}
-	library := ruleset.NewLibrary(rules.Sets(), checks)
+	c := &Checker{catalog: checks, ids: map[string]string{}, today: options.Today}
 	names := options.Sets
 	if len(names) == 0 {
 		names = DefaultSets()
 	}
+	if err := errors.Join(c.loadSets(names), c.loadWaivers(options.Waivers)); err != nil {
+		return nil, err
+	}
+	if c.engine, err = engine.New(engine.Options{Checks: checks, Sets: c.sets}); err != nil {
+		return nil, err
+	}
+	return c, nil
+}
+
+func (c *Checker) loadSets(names []string) error {
+	library := ruleset.NewLibrary(rules.Sets(), c.catalog)
+	files := map[string]string{}
 	var errs []error
 	for _, name := range names {
 		set, err := library.ByName(name)
@@ -52,15 +72,14 @@ func New(options Options) (*Checker, error) {
 			errs = append(errs, err)
 			continue
 		}
+		if other, taken := files[set.ID]; taken && other != set.File {
+			errs = append(errs, fmt.Errorf("two rule sets call themselves %s: %s and %s", set.ID, other, set.File))
+		}
+		files[set.ID] = set.File
+		c.ids[name] = set.ID
 		c.sets = append(c.sets, set)
 	}
-	if err := errors.Join(errs...); err != nil {
-		return nil, err
-	}
-	if c.engine, err = engine.New(engine.Options{Checks: checks, Sets: c.sets}); err != nil {
-		return nil, err
-	}
-	return c, nil
+	return errors.Join(errs...)
 }
 
 // Catalog describes the checks.
@@ -86,21 +105,29 @@ type Input struct {
 	Data []byte
 	// Err says why there is no data; the design is then reported as not readable.
 	Err error
+	// Path is where the file lies, in the form of the waivers' directories; the
+	// name where it is empty.
+	Path string
+	// Sets and Waivers are those of the checker that are for this design, by the
+	// names by which the checker was given them; nil for all.
+	Sets, Waivers []string
 }
 
 // Check checks designs, several at once, and reports on them in their order.
-// What a design lacks or gets wrong is in the report.
+// What a design lacks or gets wrong is in the report. Files of waivers with
+// entries that excuse nothing or have run out stand behind the designs.
 func (c *Checker) Check(ctx context.Context, inputs ...Input) result.Report {
 	report := result.Report{Designs: make([]result.Design, len(inputs))}
 	for _, set := range c.sets {
 		report.Sets = append(report.Sets, set.Summary())
 	}
+	uses := make([][]waive.Use, len(inputs))
 	next := make(chan int)
 	var workers sync.WaitGroup
 	for range min(runtime.GOMAXPROCS(0), len(inputs)) {
 		workers.Go(func() {
 			for i := range next {
-				report.Designs[i] = c.design(ctx, inputs[i])
+				report.Designs[i], uses[i] = c.design(ctx, inputs[i])
 			}
 		})
 	}
@@ -109,6 +136,7 @@ func (c *Checker) Check(ctx context.Context, inputs ...Input) result.Report {
 	}
 	close(next)
 	workers.Wait()
+	report.Designs = append(report.Designs, c.aboutWaivers(uses)...)
 	return report
 }
 

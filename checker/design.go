@@ -10,28 +10,41 @@ import (
 	"plumbrule/checker/model"
 	"plumbrule/checker/result"
 	"plumbrule/checker/source"
+	"plumbrule/checker/waive"
 	"plumbrule/schema"
 )
 
-// design checks one design.
-func (c *Checker) design(ctx context.Context, in Input) result.Design {
-	d := result.Design{File: in.Name, Disposition: result.NotReviewed}
+// design checks one design, and says what became of each list of waivers on it.
+func (c *Checker) design(ctx context.Context, in Input) (result.Design, []waive.Use) {
+	d := result.Design{File: in.Name, Disposition: result.NotReviewed, Sets: c.setsOf(in)}
 	deck, f := read(in, &d)
 	if len(d.Problems) > 0 {
-		return d
+		return d, nil
 	}
 	d.System = deck.System
 	titleBlock(&d, deck.Job)
-	for _, r := range c.engine.Evaluate(ctx, f, d.Document, deck.System) {
+	for _, r := range c.engine.Evaluate(ctx, f, d.Document, deck.System, d.Sets...) {
 		if r.Outcome == result.Within || r.Outcome == result.DoesNotApply {
 			d.Readings = append(d.Readings, r)
 		} else {
 			d.Findings = append(d.Findings, r)
 		}
 	}
+	uses := c.excuse(&d, in)
 	d.Counts = result.Tally(d.Findings, d.Readings)
 	d.Disposition = result.Dispose(d.Findings, d.Readings)
-	return d
+	return d, uses
+}
+
+// setsOf gives the ids of the sets that are for a design.
+func (c *Checker) setsOf(in Input) []string {
+	var ids []string
+	for _, set := range c.sets {
+		if in.Sets == nil || slices.ContainsFunc(in.Sets, func(name string) bool { return c.ids[name] == set.ID }) {
+			ids = append(ids, set.ID)
+		}
+	}
+	return ids
 }
 
 // titleBlock copies what the drawings say about themselves.

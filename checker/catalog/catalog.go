@@ -19,6 +19,7 @@ type Catalog struct {
 	checks  []*Check
 	known   map[string]*Check // by id and alias
 	modules map[string]*ast.Module
+	foreign map[string]Foreign // by name
 }
 
 // Load reads every Rego file of a file system but tests (*_test.rego): checks
@@ -84,7 +85,7 @@ func (c *Catalog) bind(file string, text []byte, found *problems) bool {
 }
 
 func (c *Catalog) add(m *ast.Module, file string, text []byte, found *problems) {
-	check := readMetadata(m, file, text, found)
+	check := readMetadata(file, text, found)
 	if check == nil {
 		return
 	}

@@ -27,6 +27,9 @@ type Check struct {
 	Mend     []string
 	Reads    []string // ids of other checks whose figures it reads
 	File     string
+	// Foreign says that a rule set brought the check. Only a process of its own
+	// runs it.
+	Foreign bool
 	// Rules names those of the reserved rules that the module defines.
 	Rules []string
 }

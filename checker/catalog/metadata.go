@@ -4,8 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"github.com/open-policy-agent/opa/v1/ast"
-
 	"plumbrule/checker/result"
 	"plumbrule/checker/source"
 	"plumbrule/schema"
@@ -13,46 +11,48 @@ import (
 
 // metadataBlock gives the METADATA comment above the package as a document of
 // its own in which every line and column is that of the module, or nil where
-// there is none.
+// there is none, and the place where the module begins to say something.
 //
 // The block is read here and not by the Rego parser because that gives neither
-// the place of a single key nor an answer to keys that nobody knows.
-func metadataBlock(m *ast.Module, text []byte) []byte {
-	rows := map[int]bool{}
-	for _, comment := range m.Comments {
-		if comment.Location.Col == 1 && comment.Location.Row < m.Package.Location.Row {
-			rows[comment.Location.Row] = true
-		}
-	}
-	lines := strings.SplitAfter(string(text), "\n")
-	var block strings.Builder
+// the place of a single key nor an answer to keys that nobody knows, and
+// because the text of strangers is not to be parsed in this process.
+func metadataBlock(text []byte) (block []byte, begins source.Position) {
+	var b strings.Builder
 	inside, found := false, false
-	for i, line := range lines {
+	begins.Column = 1
+	for line := range strings.SplitAfterSeq(string(text), "\n") {
+		comment, trimmed := strings.HasPrefix(line, "#"), strings.TrimSpace(line)
+		if trimmed != "" && !strings.HasPrefix(trimmed, "#") {
+			break // a package stands above everything but comments
+		}
+		begins.Line++
+		begins.Offset += len(line)
 		switch {
-		case !rows[i+1]:
+		case !comment:
 			inside = false
-		case !found && strings.TrimSpace(line) == "# METADATA":
+		case !found && trimmed == "# METADATA":
 			inside, found = true, true
 			line = "\n"
 		}
 		if inside {
-			block.WriteString(strings.Replace(line, "#", " ", 1))
+			b.WriteString(strings.Replace(line, "#", " ", 1))
 		} else {
-			block.WriteString("\n")
+			b.WriteString("\n")
 		}
 	}
+	begins.Line++
 	if !found {
-		return nil
+		return nil, begins
 	}
-	return []byte(block.String())
+	return []byte(b.String()), begins
 }
 
 // readMetadata fills a check from its METADATA block. It returns nil when the
 // block is of no use; problems say why.
-func readMetadata(m *ast.Module, file string, text []byte, found *problems) *Check {
-	block := metadataBlock(m, text)
+func readMetadata(file string, text []byte, found *problems) *Check {
+	block, begins := metadataBlock(text)
 	if block == nil {
-		found.at(m.Package.Location, "the check has no METADATA block above its package")
+		found.add(file, source.Span{Start: begins, End: begins}, "the check has no METADATA block above its package")
 		return nil
 	}
 	doc, err := source.Read(file, block)

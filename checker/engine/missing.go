@@ -61,7 +61,7 @@ func fill(want []string, steps []step) {
 func fieldShown(field string) string {
 	tokens := strings.Split(field, ".")
 	for i, token := range tokens {
-		if inner, isName := strings.CutPrefix(strings.TrimSuffix(token, ">"), "<"); isName && (i == 0 || inner != singular(tokens[i-1])) {
+		if inner, isName := strings.CutPrefix(strings.TrimSuffix(token, ">"), "<"); isName && i > 0 && !generic(inner, tokens[i-1]) {
 			tokens[i] = inner
 		}
 	}
@@ -72,11 +72,15 @@ func fieldShown(field string) string {
 // element of its kind, as in edges.<edge>.
 func named(want []string, i int) string {
 	name, isName := strings.CutPrefix(strings.TrimSuffix(want[i], ">"), "<")
-	if !isName || i > 0 && name == want[i-1] {
+	if !isName || i > 0 && generic(name, want[i-1]) {
 		return ""
 	}
 	return name
 }
+
+// generic reports whether a word in brackets stands for any element of its
+// kind: edges.<edge>, lumber.<name>.
+func generic(word, kind string) bool { return word == "name" || word == kind || word == singular(kind) }
 
 // isWildcard recognizes the parts of a field that stand for an element: [] and
 // <edge> for any, <front> for the one of that name.
@@ -134,7 +138,8 @@ func aligned(steps []step, want []string, element int) bool {
 // words prints a path of field names for people.
 func words(path string) string {
 	path = strings.NewReplacer("[]", "", "<", "", ">", "").Replace(path) // a path that nothing filled
-	return strings.Join(strings.FieldsFunc(path, func(r rune) bool { return r == '.' || r == '_' || r == ' ' }), " ")
+	fields := strings.FieldsFunc(path, func(r rune) bool { return r == '.' || r == '_' || r == ' ' })
+	return strings.Join(slices.Compact(fields), " ") // house.house_rim is the house rim
 }
 
 func singular(word string) string {

@@ -235,4 +235,3 @@ func (p *platform) postCap(own *model.Post) *model.PostCap {
 	}
 	return nil
 }
-

@@ -5,8 +5,10 @@ import (
 	"io"
 	"strings"
 
+	"plumbrule/checker/report/annotations"
 	"plumbrule/checker/report/items"
 	"plumbrule/checker/report/json"
+	"plumbrule/checker/report/junit"
 	"plumbrule/checker/report/letter"
 	"plumbrule/checker/report/sarif"
 	"plumbrule/checker/report/text"
@@ -49,6 +51,12 @@ func Formats() []Format {
 		}},
 		{"sarif", "for code scanning services and editors: SARIF, with places, fingerprints and what could not run", func(Options) Writer {
 			return sarif.New()
+		}},
+		{"junit", "for build servers: JUnit XML, a suite for each design", func(Options) Writer {
+			return junit.New()
+		}},
+		{"annotations", "lines that a workflow runner turns into remarks on the changed lines", func(Options) Writer {
+			return annotations.New()
 		}},
 		{"letter", "the review letter in Markdown: numbered items by sheet, with a table to answer in", func(o Options) Writer {
 			return letter.New(letter.Options{Verbose: o.Verbose, Previous: o.Previous})

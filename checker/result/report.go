@@ -44,6 +44,8 @@ type Design struct {
 	// Sheets and ReviewedAgainst are what the title block says of the set of
 	// drawings and of what it is held against besides the rule sets.
 	Sheets, ReviewedAgainst string
+	// Sets are the ids of the rule sets that the design was held against.
+	Sets []string
 	// System is the design's own system of units; values print in it first.
 	System measure.System
 	// Problems are the reasons why the design could not be read; when there

@@ -3,6 +3,7 @@ package ruleset
 import (
 	"fmt"
 	"io/fs"
+	"path"
 	"slices"
 	"strings"
 
@@ -40,21 +41,40 @@ func (l *Library) IDs() ([]string, error) {
 	return files, nil
 }
 
-// ByName loads a set, with the sets that it extends. A name with a slash or a
-// file ending is the path of a set's file or of the directory that holds its
-// set.yaml; any other name is the id of a set that comes with the program.
+// ByName loads a set, with the sets that it extends and the checks that it
+// brings. A name with a slash or a file ending is the path of a set's file, of
+// the directory that holds its set.yaml, or of a bundle; any other name is the
+// id of a set that comes with the program.
 func (l *Library) ByName(name string) (*Set, error) {
-	if isPath(name) {
-		return l.open(onDisk(name))
-	}
-	if err := l.knows(name); err != nil {
+	at, err := l.locate(name)
+	if err != nil {
 		return nil, err
 	}
-	set, err := l.open(l.own(name + "/" + setFile))
-	if err == nil && set.ID != name {
+	set, err := l.open(at)
+	if err == nil && at.own && set.ID != name {
 		return nil, fmt.Errorf("loading rule set: %s: the set calls itself %q", set.File, set.ID)
 	}
 	return set, err
+}
+
+func (l *Library) locate(name string) (origin, error) {
+	if isPath(name) {
+		at, err := byPath(name)
+		if err != nil {
+			return origin{}, fmt.Errorf("loading rule set: %w", err)
+		}
+		return at, nil
+	}
+	if err := l.knows(name); err != nil {
+		return origin{}, err
+	}
+	return l.own(name + "/" + setFile), nil
+}
+
+// Files gives the files among which the file of a set lies, and its name there.
+func (l *Library) Files(name string) (files fs.FS, file string, err error) {
+	at, err := l.locate(name)
+	return at.files, at.file, err
 }
 
 // Load reads the set in a file, and its tables from the directory "tables"
@@ -76,7 +96,7 @@ func (l *Library) open(at origin) (*Set, error) {
 // read loads a set that the sets above extend, the first of them being the one
 // that was asked for.
 func (l *Library) read(at origin, above []origin) (*Set, error) {
-	r := newLoader(at, l.checks)
+	r := newLoader(at)
 	doc, err := r.document(at.file, at.shown, "set", &r.problems)
 	if err != nil {
 		return nil, err
@@ -101,11 +121,32 @@ func (l *Library) read(at origin, above []origin) (*Set, error) {
 			return nil, err
 		}
 	}
+	if r.checks, err = l.checksOf(at, base); err != nil {
+		return nil, err
+	}
 	set := r.set(doc.Root, base)
 	if err := r.problems.err(); err != nil {
 		return nil, err
 	}
 	return set, nil
+}
+
+// checksOf gives the checks that a set may name: those of the program, those
+// that the set below brings, and those that lie beside its own set.yaml.
+func (l *Library) checksOf(at origin, base *Set) (*catalog.Catalog, error) {
+	checks := l.checks
+	if base != nil {
+		checks = base.checks
+	}
+	if at.own || path.Base(at.file) != setFile {
+		return checks, nil
+	}
+	dir := path.Dir(at.file)
+	files, err := fs.Sub(at.files, dir)
+	if err != nil {
+		return nil, err
+	}
+	return checks.With(catalog.Source{Files: files, Shown: path.Dir(at.shown), Carried: at.carried})
 }
 
 // ring names the files of a chain that leads back to its first.

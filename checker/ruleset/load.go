@@ -25,8 +25,8 @@ type loader struct {
 	problems problems
 }
 
-func newLoader(at origin, checks *catalog.Catalog) *loader {
-	return &loader{files: at.files, dir: path.Dir(at.file), shown: path.Dir(at.shown), checks: checks, problems: problems{file: at.shown}}
+func newLoader(at origin) *loader {
+	return &loader{files: at.files, dir: path.Dir(at.file), shown: path.Dir(at.shown), problems: problems{file: at.shown}}
 }
 
 // document reads a file that fits a schema.
@@ -51,6 +51,7 @@ func (l *loader) set(root *source.Node, base *Set) *Set {
 	set := &Set{
 		ID: text(root, "set"), Title: text(root, "title"), Edition: text(root, "edition"),
 		Publisher: text(root, "publisher"), Place: text(root, "place"), Scope: text(root, "scope"), File: l.problems.file,
+		checks: l.checks,
 	}
 	l.id, l.by = set.ID, cmp.Or(set.Place, set.Publisher)
 	if text(root, "system") == measure.Metric.String() {

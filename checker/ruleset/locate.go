@@ -8,21 +8,25 @@ import (
 	"path"
 	"path/filepath"
 	"strings"
+
+	"plumbrule/checker/archive"
 )
 
 // origin is where the file of a set lies.
 type origin struct {
-	files fs.FS
-	file  string // its name in files
-	shown string // its name in messages
-	disk  bool   // shown is a path of the system
-	key   string // the same for all names of one file
+	files   fs.FS
+	file    string // its name in files
+	shown   string // its name in messages
+	disk    bool   // shown is a path of the system
+	own     bool   // the set comes with the program
+	carried bool   // files hold the program's checks as well
+	key     string // the same for all names of one file
 }
 
 // isPath tells the path of a file from the id of a set.
 func isPath(name string) bool {
 	switch filepath.Ext(name) {
-	case ".yaml", ".yml", ".json":
+	case ".yaml", ".yml", ".json", ".gz", ".tgz":
 		return true
 	}
 	return strings.ContainsAny(name, `/\`)
@@ -30,7 +34,39 @@ func isPath(name string) bool {
 
 // own is a set that comes with the program.
 func (l *Library) own(file string) origin {
-	return origin{files: l.sets, file: file, shown: file, key: "\x00" + file}
+	return origin{files: l.sets, file: file, shown: file, own: true, key: "\x00" + file}
+}
+
+// byPath is a set's file on disk, the set.yaml of a directory or that of a
+// bundle. Strangers may have written all of them.
+func byPath(name string) (origin, error) {
+	if !isBundle(name) {
+		return onDisk(name), nil
+	}
+	files, err := archive.Bundle(name, archive.Default())
+	if err != nil {
+		return origin{}, err
+	}
+	if _, err := fs.Stat(files, setFile); err != nil {
+		return origin{}, fmt.Errorf("%s: the bundle has no %s in it", filepath.ToSlash(name), setFile)
+	}
+	return origin{files: files, file: setFile, shown: path.Join(filepath.ToSlash(name), setFile), carried: true, key: keyOf(name)}, nil
+}
+
+func isBundle(name string) bool {
+	ext := filepath.Ext(name)
+	return ext == ".gz" || ext == ".tgz"
+}
+
+// keyOf is the same for all names of one file.
+func keyOf(name string) string {
+	if real, err := filepath.EvalSymlinks(name); err == nil {
+		name = real
+	}
+	if absolute, err := filepath.Abs(name); err == nil {
+		name = absolute
+	}
+	return name
 }
 
 // onDisk is a set's file on disk, or the set.yaml of a directory.
@@ -39,14 +75,10 @@ func onDisk(name string) origin {
 		name = filepath.Join(name, setFile)
 	}
 	dir, file := filepath.Split(name)
-	key := name
-	if real, err := filepath.EvalSymlinks(name); err == nil {
-		key = real
+	return origin{
+		files: archive.Dir(filepath.Clean(dir), archive.Default()), file: file, shown: filepath.ToSlash(name),
+		disk: true, key: keyOf(name),
 	}
-	if absolute, err := filepath.Abs(key); err == nil {
-		key = absolute
-	}
-	return origin{files: os.DirFS(filepath.Clean(dir)), file: file, shown: filepath.ToSlash(name), disk: true, key: key}
 }
 
 // beside is the set that a set extends: a name with a slash or a file ending
@@ -61,7 +93,11 @@ func (l *Library) beside(from origin, name string) (origin, error) {
 	case path.IsAbs(name) || filepath.IsAbs(name) || filepath.VolumeName(name) != "":
 		return origin{}, fmt.Errorf("%q is no path from this file's directory", name)
 	case from.disk:
-		return onDisk(filepath.Join(filepath.Dir(from.shown), filepath.FromSlash(name))), nil
+		var link *archive.Error
+		if _, err := fs.Stat(from.files, path.Clean(name)); errors.As(err, &link) {
+			return origin{}, link // one of its directories may lead elsewhere
+		}
+		return byPath(filepath.Join(filepath.Dir(from.shown), filepath.FromSlash(name)))
 	}
 	file := path.Join(path.Dir(from.file), name)
 	if !fs.ValidPath(file) {

@@ -41,8 +41,13 @@ type Set struct {
 	Sources []Source
 	Checks  []Check // by id
 	// File is the set's file under the name it was asked for.
-	File string
+	File   string
+	checks *catalog.Catalog
 }
+
+// Catalog describes the checks that the set could name: those of the program
+// and those that it brings itself.
+func (s *Set) Catalog() *catalog.Catalog { return s.checks }
 
 // Source is a document in which figures were seen in print.
 type Source struct{ ID, Title string }

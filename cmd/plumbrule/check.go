@@ -11,6 +11,8 @@ import (
 
 	"plumbrule/checker"
 	"plumbrule/checker/report"
+	"plumbrule/checker/report/items"
+	"plumbrule/checker/report/json"
 	"plumbrule/checker/result"
 )
 
@@ -18,6 +20,7 @@ import (
 type checkFlags struct {
 	sets     []string
 	reports  []string
+	previous string
 	failOn   string
 	failOpen bool
 	verbose  bool
@@ -34,13 +37,15 @@ func newCheckCommand(env environment) *cobra.Command {
 			"Exit codes: 0 nothing at or above the failing class; 1 findings; 2 wrong flags or rule sets;\n" +
 			"3 a design cannot be read; 4 a check failed to run.",
 		Example: "  plumbrule check fixtures/designs/ketch-point.deck.yaml\n" +
-			"  plumbrule check --set irc-2021 --report json=out.json --report text jobs/",
+			"  plumbrule check --set irc-2021 --report json=out.json --report text jobs/\n" +
+			"  plumbrule check --report letter=letter.md --report json=next.json --previous last.json jobs/heron.deck.yaml",
 		Args: cobra.MinimumNArgs(1),
 		RunE: func(cmd *cobra.Command, args []string) error { return check(cmd, env, flags, args) },
 	}
 	f := cmd.Flags()
 	f.StringArrayVar(&flags.sets, "set", nil, "rule set, by `ID or FILE`; repeatable (default "+strings.Join(checker.DefaultSets(), ", ")+")")
 	f.StringArrayVar(&flags.reports, "report", nil, "`FORMAT or FORMAT=FILE`; repeatable; formats: "+formatList()+" (default text)")
+	f.StringVar(&flags.previous, "previous", "", "`FILE` with an earlier json report, whose items keep their numbers in the formats letter and json")
 	f.StringVar(&flags.failOn, "fail-on", string(result.Structure), "`CLASS` from which a finding gives exit code 1: "+classList())
 	f.BoolVar(&flags.failOpen, "fail-on-not-shown", false, "items not shown give exit code 1 too")
 	f.BoolVarP(&flags.verbose, "verbose", "v", false, "also print what is within, what does not apply and why a check matters")
@@ -123,6 +128,10 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 	if err != nil {
 		return err
 	}
+	previous, err := readPrevious(flags.previous)
+	if err != nil {
+		return err
+	}
 	inputs, err := readDesigns(env, args)
 	if err != nil {
 		return err
@@ -133,7 +142,7 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 	}
 	run := c.Check(cmd.Context(), inputs...)
 	for _, t := range targets {
-		if err := flags.write(env, t, run); err != nil {
+		if err := flags.write(env, t, previous, run); err != nil {
 			return &exitError{exitFailed, err}
 		}
 	}
@@ -147,10 +156,26 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 	return nil
 }
 
+// readPrevious reads the items of an earlier report; no name is a first review.
+func readPrevious(name string) (items.Previous, error) {
+	if name == "" {
+		return nil, nil
+	}
+	data, err := os.ReadFile(name)
+	if err != nil {
+		return nil, fmt.Errorf("read the previous report: %w", err)
+	}
+	previous, err := json.ReadPrevious(data)
+	if err != nil {
+		return nil, fmt.Errorf("read the previous report %s: %w", name, err)
+	}
+	return previous, nil
+}
+
 // write lays a report out whole before any of it goes out, so that a format
 // that fails leaves no half a file.
-func (f checkFlags) write(env environment, t target, run result.Report) error {
-	options := report.Options{Verbose: f.verbose, Compact: f.compact}
+func (f checkFlags) write(env environment, t target, previous items.Previous, run result.Report) error {
+	options := report.Options{Verbose: f.verbose, Compact: f.compact, Previous: previous}
 	if t.file == "" {
 		options.Width, options.Colour = env.layout()
 	}

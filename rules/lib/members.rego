@@ -22,14 +22,12 @@ missing(subject, fields) := {field |
 }
 
 # place is where a missing field is missing: on the site or the house where it
-# is one of theirs, else on the subject that lacks it.
-place(_, need) := input.site.at if startswith(need, "site.")
-
-place(_, need) := input.house.at if startswith(need, "house.")
-
-place(at, need) := at if not _elsewhere(need)
-
-_elsewhere(need) if strings.any_prefix_match(need, ["site.", "house."])
+# is one of theirs, else on the subject that lacks it. The owners are the places
+# of the two by name.
+place(owners, at, need) := owners[owner] if {
+	owner := split(need, ".")[0]
+	owners[owner]
+} else := at
 
 # lumber are the fields that would show what a member is cut from.
 lumber(member) := missing(member.lumber, {"species": "lumber.<name>.species", "grade": "lumber.<name>.grade"})

@@ -230,3 +230,10 @@ func TestTalliesLeaveNothingOut(t *testing.T) {
 		t.Errorf("the tallies add up to %d, want 63", sum)
 	}
 }
+
+func TestEditionNamesWhatIsAmended(t *testing.T) {
+	set := result.Set{ID: "town", Title: "Town rules", Edition: "2", Extends: "irc-2021"}
+	if got, want := content.Edition(&set), "Town rules, edition 2, amends irc-2021"; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+}

@@ -10,8 +10,8 @@ import (
 )
 
 // PlaceName says what stands at a related place: "total_rise: 56 in",
-// "measured_risers, number 12: 8-1/4 in", "beams, number 2 (B2)". The document may be
-// nil.
+// "measured_risers, number 12: 8-1/4 in", "beams, number 2 (B2)". The document
+// may be nil.
 func PlaceName(doc *source.Document, place *result.Place) string {
 	words := field(place.Pointer)
 	if place.Text != "" {

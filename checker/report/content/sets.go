@@ -6,7 +6,8 @@ import (
 	"plumbrule/checker/result"
 )
 
-// Edition gives a set's title, edition and publisher, as far as known.
+// Edition gives a set's title, edition and publisher, as far as known, and the
+// set that it amends.
 func Edition(set *result.Set) string {
 	var words []string
 	if set.Title != "" {
@@ -17,6 +18,9 @@ func Edition(set *result.Set) string {
 	}
 	if set.Publisher != "" {
 		words = append(words, set.Publisher)
+	}
+	if set.Extends != "" {
+		words = append(words, "amends "+set.Extends)
 	}
 	return strings.Join(words, ", ")
 }

@@ -51,6 +51,8 @@ func convertSet(s *result.Set) set {
 		Edition:    s.Edition,
 		Title:      s.Title,
 		Publisher:  s.Publisher,
+		Place:      s.Place,
+		Extends:    s.Extends,
 		Scope:      s.Scope,
 		NotCovered: list(s.NotCovered),
 		Figures:    figures(s.Figures),
@@ -60,6 +62,8 @@ func convertSet(s *result.Set) set {
 func convertDesign(d *result.Design) design {
 	out := design{
 		File:        d.File,
+		Kind:        d.Kind,
+		Sets:        d.Sets,
 		Title:       d.Title,
 		Revision:    d.Revision,
 		Sheets:      d.Sheets,
@@ -97,7 +101,15 @@ func convertFinding(r *result.Result) finding {
 		Why:         r.Why,
 		Mend:        list(r.Mend),
 		Fingerprint: r.Fingerprint,
+		Waiver:      convertWaiver(r.Waiver),
 	}
+}
+
+func convertWaiver(w *result.Waiver) *waiver {
+	if w == nil {
+		return nil
+	}
+	return &waiver{By: w.By, Reason: w.Reason, Until: w.Until, Document: w.Document}
 }
 
 func convertReading(r *result.Result) reading {
@@ -113,6 +125,7 @@ func convertSubject(r *result.Result) subject {
 		Clause:      r.Clause,
 		Status:      r.Status,
 		Source:      r.Source,
+		Amended:     r.Amended,
 		Outcome:     string(r.Outcome),
 		Consequence: string(r.Consequence),
 		Mark:        r.Mark,

@@ -15,6 +15,8 @@ type set struct {
 	Edition    string   `json:"edition"`
 	Title      string   `json:"title"`
 	Publisher  string   `json:"publisher,omitempty"`
+	Place      string   `json:"place,omitempty"`
+	Extends    string   `json:"extends,omitempty"`
 	Scope      string   `json:"scope,omitempty"`
 	NotCovered []string `json:"not_covered"`
 	Figures    figures  `json:"figures"`
@@ -28,11 +30,13 @@ type figures struct {
 
 type design struct {
 	File        string    `json:"file"`
+	Kind        string    `json:"kind,omitempty"`
 	Title       string    `json:"title,omitempty"`
 	Revision    string    `json:"revision,omitempty"`
 	Sheets      string    `json:"sheets,omitempty"`
 	Against     string    `json:"reviewed_against,omitempty"`
 	System      string    `json:"system,omitempty"`
+	Sets        []string  `json:"sets,omitempty"`
 	Disposition string    `json:"disposition"`
 	Counts      counts    `json:"counts"`
 	Problems    []problem `json:"problems,omitempty"`
@@ -71,6 +75,7 @@ type subject struct {
 	Clause      string       `json:"clause,omitempty"`
 	Status      string       `json:"status,omitempty"`
 	Source      string       `json:"source,omitempty"`
+	Amended     string       `json:"amended,omitempty"`
 	Outcome     string       `json:"outcome"`
 	Consequence string       `json:"consequence"`
 	At          string       `json:"at"`
@@ -96,6 +101,14 @@ type finding struct {
 	Why         string   `json:"why,omitempty"`
 	Mend        []string `json:"mend"`
 	Fingerprint string   `json:"fingerprint"`
+	Waiver      *waiver  `json:"waiver,omitempty"`
+}
+
+type waiver struct {
+	By       string `json:"by"`
+	Reason   string `json:"reason"`
+	Until    string `json:"until,omitempty"`
+	Document string `json:"document,omitempty"`
 }
 
 // earlier is an item that an earlier report numbered and that is not found

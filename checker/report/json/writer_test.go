@@ -71,6 +71,10 @@ func TestSchemaIsStrict(t *testing.T) {
 		"outside without limit":  func(r map[string]any) { delete(finding(r, "outside"), "limit") },
 		"not shown, but what":    func(r map[string]any) { delete(finding(r, "not shown"), "needs") },
 		"could not run, but why": func(r map[string]any) { delete(finding(r, "could not run"), "reason") },
+		"excused, but by whom":   func(r map[string]any) { delete(finding(r, "excused"), "waiver") },
+		"a waiver, not excused": func(r map[string]any) {
+			finding(r, "outside")["waiver"] = map[string]any{"by": "a", "reason": "b"}
+		},
 		"a message of two lines": func(r map[string]any) { finding(r, "outside")["message"] = "a\nb" },
 		"margin as an object":    func(r map[string]any) { finding(r, "outside")["margin"] = map[string]any{"value": 1} },
 		"a number without unit":  func(r map[string]any) { delete(finding(r, "outside")["have"].(map[string]any), "unit") },

@@ -11,6 +11,7 @@ import (
 func imperial(t testing.TB) result.Design {
 	s := open(t, "moewenweg.deck.yaml", "jobs/möwenweg.deck.yaml")
 	s.design.Title, s.design.Revision, s.design.System = "Möwenweg rear deck", "B", measure.Imperial
+	s.design.Sets = []string{"irc-2021", "common-practice"}
 	s.design.Sheets, s.design.ReviewedAgainst = "S1 to S3, S10", "drawings of the contract"
 	stairs(s)
 	frame(s)
@@ -38,6 +39,7 @@ func stairs(s *sheet) {
 		Source: "an invented town's amendments, 2022 printing", Outcome: result.Outside, Consequence: result.LifeSafety, Mark: "ST1", See: "S3",
 		At:   []string{"/stairs/0/handrail/profile/type"},
 		Have: words("flat board"), Limit: limit(result.OneOf, words("round, shaped")),
+		Amended:     "amended by an invented town, Ordinance 7; replaces round (irc-2018 R311.7.8.3)",
 		Message:     "handrail profile is a flat board, a hand cannot close round it",
 		Fingerprint: "0b77c3d15a08",
 	}
@@ -66,6 +68,10 @@ func stairs(s *sheet) {
 		Message:     `guard height is 34", the limit is 36"`,
 		Reason:      "waived until 2027-01-31 by the invented plan reviewer, letter 14 of the job file: the guard is listed, and was there before",
 		Fingerprint: "7ac1f09b3e55",
+		Waiver: &result.Waiver{
+			By: "the invented plan reviewer", Until: "2027-01-31", Document: "letter 14 of the job file",
+			Reason: "the guard is listed, and was there before",
+		},
 	})
 	s.add(result.Result{
 		Check: "guards/opening", Title: "Guard opening", Set: "irc-2021", Clause: "R312.1.3", Status: "published",

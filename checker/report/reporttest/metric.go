@@ -12,6 +12,7 @@ import (
 func metric(t testing.TB) result.Design {
 	s := open(t, "karaka.deck.json", "jobs/karaka.deck.json")
 	s.design.Title, s.design.Revision, s.design.System = "Karaka Bay", "C", measure.Metric
+	s.design.Sets = []string{"irc-2021"}
 	s.add(result.Result{
 		Check: "guards/opening", Title: "Guard opening", Set: "irc-2021", Clause: "R312.1.3", Status: "published",
 		Outcome: result.Outside, Consequence: result.LifeSafety, Mark: "B1", At: []string{"/guards/0/infill/opening"},

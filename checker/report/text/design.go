@@ -30,12 +30,20 @@ func (p *printer) design(d *result.Design) {
 func (p *printer) titleBlock(d *result.Design) {
 	rule := strings.Repeat("-", p.ruleWidth())
 	p.line(rule)
-	for _, row := range [][2]string{{"file", d.File}, {"title", d.Title}, {"revision", d.Revision}} {
+	for _, row := range [][2]string{{"file", d.File}, {"title", d.Title}, {"revision", d.Revision}, {"sets", p.ownSets(d)}} {
 		if row[1] != "" {
 			p.paragraph(0, fmt.Sprintf("%-9s", row[0]), row[1])
 		}
 	}
 	p.line(rule)
+}
+
+// ownSets names the sets of a design that not all sets of the run are for.
+func (p *printer) ownSets(d *result.Design) string {
+	if len(d.Sets) == p.inRun {
+		return ""
+	}
+	return strings.Join(d.Sets, ", ")
 }
 
 // ruleWidth is the length of the lines round a title block.

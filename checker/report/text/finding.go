@@ -95,6 +95,9 @@ func (p *printer) details(g content.Group) {
 		}
 	}
 	for _, r := range g {
+		tell("amended:", r.Amended)
+	}
+	for _, r := range g {
 		tell("remark:", strings.Join(r.Notes, "; "))
 	}
 	if p.opts.Verbose {

@@ -14,6 +14,7 @@ type printer struct {
 	style style
 	cells cells
 	open  bool // the last line was not empty
+	inRun int  // sets of the whole run
 }
 
 // line prints a finished line.

@@ -41,20 +41,3 @@ func TestKeep(t *testing.T) {
 		t.Errorf("prose is kept on one line: %q", got)
 	}
 }
-
-func TestField(t *testing.T) {
-	tests := map[string]string{
-		"":                             "the file",
-		"/job":                         "job",
-		"/stairs/0/total_rise":         "total_rise",
-		"/stairs/0/measured_risers/11": "measured_risers, number 12",
-		"/measured/0/1/2":              "measured, number 1, number 2, number 3",
-		"/lumber/a~1b":                 "a/b",
-		"/3":                           "the file, number 4",
-	}
-	for pointer, want := range tests {
-		if got := field(pointer); got != want {
-			t.Errorf("%q: %q, want %q", pointer, got, want)
-		}
-	}
-}

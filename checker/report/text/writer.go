@@ -51,6 +51,7 @@ func (w *Writer) Write(to io.Writer, report result.Report) error {
 }
 
 func (p *printer) full(report *result.Report) {
+	p.inRun = len(report.Sets)
 	for i := range report.Designs {
 		p.gap()
 		p.design(&report.Designs[i])

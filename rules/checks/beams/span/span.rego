@@ -41,6 +41,8 @@ import data.lib.spans
 
 applies if count(input.beam_spans) > 0
 
+_owners := {"site": input.site.at, "house": input.house.at}
+
 _member[i] := beams.named(bay) if some i, bay in input.beam_spans
 
 _measured[i] := members.span(figures.basis, bay) if some i, bay in input.beam_spans
@@ -166,7 +168,7 @@ _placed(i) if {
 	_effective[i]
 }
 
-unknown contains {"at": members.place(bay.at, need), "needs": need} if {
+unknown contains {"at": members.place(_owners, bay.at, need), "needs": need} if {
 	some i, bay in input.beam_spans
 	i in _open
 	not _beyond[i]

@@ -37,6 +37,8 @@ import data.lib.members
 
 applies if count(input.footings) > 0
 
+_owners := {"site": input.site.at, "house": input.house.at}
+
 _measure := {"round": "diameters", "square": "sides", "rectangular": "sides"}
 
 _fact := {"diameters": "diameter", "sides": "side"}
@@ -132,7 +134,7 @@ _needs[i] contains need if {
 	some need in _field[footing.shape.value]
 }
 
-unknown contains {"at": members.place(input.footings[i].at, need), "needs": need} if {
+unknown contains {"at": members.place(_owners, input.footings[i].at, need), "needs": need} if {
 	some i in _open
 	not _beyond[i]
 	some need in _needs[i]

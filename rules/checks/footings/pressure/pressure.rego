@@ -22,6 +22,8 @@ import data.lib.members
 
 applies if count(input.footings) > 0
 
+_owners := {"site": input.site.at, "house": input.house.at}
+
 _dead := input.site.dead_load.value
 
 _dead := figures.dead_load if not input.site.dead_load
@@ -46,7 +48,7 @@ readings contains {
 
 _field := {"round": ["platforms[].footings.diameter"], "square": ["platforms[].footings.side"], "rectangular": ["platforms[].footings.along", "platforms[].footings.out"]}
 
-unknown contains {"at": members.place(footing.at, need), "needs": need} if {
+unknown contains {"at": members.place(_owners, footing.at, need), "needs": need} if {
 	some footing in input.footings
 	some need in (members.loads(footing) | members.missing(footing, {"soil_bearing": "site.soil_bearing"}))
 }

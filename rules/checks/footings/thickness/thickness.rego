@@ -31,6 +31,8 @@ import data.lib.members
 
 applies if count(input.footings) > 0
 
+_owners := {"site": input.site.at, "house": input.house.at}
+
 _other[i] := footing.kind.value if {
 	some i, footing in input.footings
 	not footing.kind.value in figures.kinds
@@ -103,7 +105,7 @@ unknown contains {"at": footing.at, "needs": "platforms[].footings.thickness"} i
 	not footing.thickness
 }
 
-unknown contains {"at": members.place(_due[i].at, need), "needs": need} if {
+unknown contains {"at": members.place(_owners, _due[i].at, need), "needs": need} if {
 	some i in _open
 	some need in footings.needs(figures, "thicknesses", _due[i])
 }

@@ -32,6 +32,7 @@ applies if {
 	joined.on_ledger
 }
 
+# Beams and ledgers are of wood or metal unless something else is shown.
 _hard contains i if {
 	some i, joined in input.joined
 	joined.bearing_on.value in figures.hard

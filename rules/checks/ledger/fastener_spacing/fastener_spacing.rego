@@ -35,6 +35,8 @@ import data.lib.spans
 
 applies if count(input.ledgers) > 0
 
+_owners := {"site": input.site.at, "house": input.house.at}
+
 # The kinds of fastener that the table has.
 _listed contains kind if some kind, _ in figures.spacings.cells[_][_]
 
@@ -107,7 +109,7 @@ readings contains row if some row in _beyond[_]
 
 exempt contains {"at": input.ledgers[i].fastener_type.at, "because": "fastener", "fastener": kind} if some i, kind in _other
 
-unknown contains {"at": members.place(_due[i].at, need), "needs": need} if {
+unknown contains {"at": members.place(_owners, _due[i].at, need), "needs": need} if {
 	some i in _open
 	not _beyond[i]
 	some need in ledgers.missing(figures, _due[i])

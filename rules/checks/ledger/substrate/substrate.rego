@@ -45,11 +45,16 @@ _figure[i] := "weak" if {
 	not ledger.attached_to.value in figures.refused
 }
 
+_walled contains i if {
+	some i, ledger in input.ledgers
+	ledger.attached_to.value in figures.walls
+}
+
 # Behind a wall that is refused or carries by itself the floor does not matter.
 _framed[i] := ledger if {
 	some i, ledger in input.ledgers
 	not _figure[i]
-	not ledger.attached_to.value in figures.walls
+	not i in _walled
 }
 
 _floor[i] := ledger.floor.value in figures.refused_floors if {

@@ -40,6 +40,8 @@ import data.lib.posts
 
 applies if count(input.posts) > 0
 
+_owners := {"site": input.site.at, "house": input.house.at}
+
 _other contains i if {
 	some i, post in input.posts
 	post.material.value != "wood"
@@ -123,7 +125,7 @@ exempt contains {"at": input.posts[i].at, "because": "material", "material": inp
 	some i in _other
 }
 
-unknown contains {"at": members.place(posts.place(_wood[i]), need), "needs": need} if {
+unknown contains {"at": members.place(_owners, posts.place(_wood[i]), need), "needs": need} if {
 	some i in _open
 	not _beyond[i]
 	some need in _needs[i]

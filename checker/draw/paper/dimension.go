@@ -1,0 +1,74 @@
+package paper
+
+import (
+	"math"
+
+	"plumbrule/checker/measure"
+)
+
+// Dimension says how far two things on the drawing are apart.
+type Dimension struct {
+	// From and To are the things; Start and End the ends of the dimension line,
+	// beside them.
+	From, To   Point
+	Start, End Point
+	// Value is what the drawing says; the words of the label print it.
+	Value measure.Length
+	Label Text
+	// Leader runs from the label to the dimension line where the label does not
+	// fit above it; empty where it does.
+	Leader []Point
+}
+
+const (
+	extensionGap  = 2.5 // left open between a thing and its extension line
+	extensionPast = 3   // of extension line past the dimension line
+	slash         = 2.6 // half the stroke that ends a dimension line
+)
+
+// Draw implements Item: extension lines, the dimension line with an oblique
+// stroke at either end, the label.
+func (d Dimension) Draw(c Canvas) {
+	c.Group("dimension", func() {
+		extension(c, d.From, d.Start)
+		extension(c, d.To, d.End)
+		c.Path(Line(d.Start, d.End, Fine))
+		ux, uy := direction(d.Start, d.End)
+		for _, p := range []Point{d.Start, d.End} {
+			// Half a right angle off the dimension line, whichever way that runs.
+			dx, dy := (ux-uy)*slash*math.Sqrt2/2, (ux+uy)*slash*math.Sqrt2/2
+			c.Path(Line(p.Plus(-dx, -dy), p.Plus(dx, dy), Bold))
+		}
+		if len(d.Leader) > 1 {
+			c.Path(Path{Points: d.Leader, Stroke: Fine})
+		}
+		d.Label.Draw(c)
+	})
+}
+
+func extension(c Canvas, from, to Point) {
+	length := math.Hypot(to.X-from.X, to.Y-from.Y)
+	if length <= extensionGap {
+		return
+	}
+	ux, uy := direction(from, to)
+	c.Path(Line(from.Plus(ux*extensionGap, uy*extensionGap), to.Plus(ux*extensionPast, uy*extensionPast), Fine))
+}
+
+// direction is the unit vector from a to b; along X where they are one point.
+func direction(a, b Point) (ux, uy float64) {
+	length := math.Hypot(b.X-a.X, b.Y-a.Y)
+	if length == 0 {
+		return 1, 0
+	}
+	return (b.X - a.X) / length, (b.Y - a.Y) / length
+}
+
+// Moved implements Item.
+func (d Dimension) Moved(dx, dy float64) Item {
+	for _, p := range []*Point{&d.From, &d.To, &d.Start, &d.End, &d.Label.At} {
+		*p = p.Plus(dx, dy)
+	}
+	d.Leader = moved(d.Leader, dx, dy)
+	return d
+}

@@ -1,0 +1,19 @@
+package checker
+
+import (
+	"path"
+
+	"plumbrule/checker/fieldsheet"
+	"plumbrule/checker/result"
+)
+
+// FieldSheet reads a design and lays out its field sheet, under the last element
+// of the input's name. No check runs. The sheet is nil where there are problems.
+func FieldSheet(in Input) (*fieldsheet.Sheet, []result.Problem) {
+	var d result.Design
+	deck, f := read(in, &d)
+	if len(d.Problems) > 0 {
+		return nil, d.Problems
+	}
+	return fieldsheet.Build(path.Base(in.Name), deck, f), nil
+}

@@ -1,0 +1,100 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"plumbrule/checker"
+	"plumbrule/checker/fieldsheet"
+	"plumbrule/checker/fieldsheet/html"
+	"plumbrule/checker/fieldsheet/pdf"
+	"plumbrule/checker/fieldsheet/text"
+)
+
+// sheetFormat is one way to write a field sheet.
+type sheetFormat struct {
+	name  string
+	write func(io.Writer, *fieldsheet.Sheet) error
+}
+
+// sheetFormats lists the formats, the usual one first.
+func sheetFormats() []sheetFormat {
+	return []sheetFormat{{"text", text.Write}, {"html", html.Write}, {"pdf", pdf.Write}}
+}
+
+func newFieldsheetCommand(env environment) *cobra.Command {
+	var format, file string
+	cmd := &cobra.Command{
+		Use:   "fieldsheet DESIGN",
+		Short: "Print the measures that a crew works by, on one or two pages",
+		Long: "Print the field sheet of a design: diagonals and tapes, strings, joist marks, cut lengths, ledger\n" +
+			"fasteners, posts and footings, stairs, balusters, corner cuts, boards, and counts. No rule set runs.\n" +
+			"What the design does not show is listed, and never taken from anywhere else.",
+		Example: "  plumbrule fieldsheet fixtures/designs/alder-lane.deck.yaml\n" +
+			"  plumbrule fieldsheet --format pdf -o alder-lane.pdf fixtures/designs/alder-lane.deck.yaml",
+		Args: cobra.ExactArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error { return printSheet(env, args, format, file) },
+	}
+	f := cmd.Flags()
+	f.StringVar(&format, "format", "text", "`FORMAT` of the sheet: "+sheetFormatList())
+	f.StringVarP(&file, "output", "o", "", "`FILE` to write instead of standard output")
+	return cmd
+}
+
+func sheetFormatList() string {
+	var names []string
+	for _, f := range sheetFormats() {
+		names = append(names, f.name)
+	}
+	return strings.Join(names, ", ")
+}
+
+func printSheet(env environment, args []string, format, file string) error {
+	write, err := findSheetFormat(format)
+	if err != nil {
+		return err
+	}
+	inputs, err := readDesigns(env, args)
+	if err != nil {
+		return err
+	}
+	if len(inputs) != 1 {
+		return fmt.Errorf("%s holds %d designs; name one", args[0], len(inputs))
+	}
+	sheet, problems := checker.FieldSheet(inputs[0])
+	for _, p := range problems {
+		fmt.Fprintf(env.err, "%s:%d:%d: cannot read: %s\n", inputs[0].Name, p.Span.Start.Line, p.Span.Start.Column, p.Message)
+	}
+	if len(problems) > 0 {
+		return &exitError{exitUnreadable, nil}
+	}
+	// All of it first: a page that fails halfway must not overwrite a good file.
+	var page bytes.Buffer
+	if err := write(&page, sheet); err != nil {
+		return &exitError{exitFailed, err}
+	}
+	if file == "" || file == standardInput {
+		if _, err := page.WriteTo(env.out); err != nil {
+			return &exitError{exitFailed, fmt.Errorf("write the field sheet: %w", err)}
+		}
+		return nil
+	}
+	if err := os.WriteFile(file, page.Bytes(), 0o644); err != nil {
+		return &exitError{exitFailed, fmt.Errorf("write the field sheet: %w", err)}
+	}
+	return nil
+}
+
+func findSheetFormat(name string) (func(io.Writer, *fieldsheet.Sheet) error, error) {
+	for _, f := range sheetFormats() {
+		if f.name == name {
+			return f.write, nil
+		}
+	}
+	return nil, fmt.Errorf("unknown format %q; formats: %s", name, sheetFormatList())
+}

@@ -86,6 +86,9 @@ func (k keys) length(name string) measure.Length {
 	return measure.Length(k.whole(catalog.Length, name))
 }
 
+// read reads the value that stands under no name.
+func (k keys) read(kind catalog.Kind) (int64, error) { return rulesettest.Whole(kind, k[""]) }
+
 func (k keys) whole(kind catalog.Kind, name string) int64 {
 	v, err := rulesettest.Whole(kind, k[name])
 	if err != nil {
@@ -104,12 +107,22 @@ var speciesOf = map[string]string{
 }
 
 func lumber(k keys, at []string) facts.Lumber {
-	return facts.Lumber{Species: shown(speciesOf[k["group"]], at), Grade: shown("No. 2", at)}
+	species, grade := speciesOf[k["group"]], "No. 2"
+	if k["species"] != "" {
+		species = k["species"]
+	}
+	if k["grade"] != "" {
+		grade = k["grade"]
+	}
+	return facts.Lumber{Species: shown(species, at), Grade: shown(grade, at)}
 }
 
 // loads puts what is above a live load of 40 psf down as snow, which is how the
 // columns of the tables are meant.
 func (k keys) loads(at []string) (live, snow *facts.Pressure) {
+	if k["live"] != "" {
+		return shown(measure.Pressure(k.whole(catalog.Pressure, "live")), at), shown(measure.Pressure(0), at)
+	}
 	forty, _, _ := measure.ParsePressure("40 psf")
 	load := measure.Pressure(k.whole(catalog.Pressure, "load"))
 	if load > forty {
@@ -250,10 +263,13 @@ var rimOf = map[string]string{
 func ledgerSpacing(s *sheet, k keys, value measure.Length) {
 	at, place := s.at()
 	live, snow := k.loads(at)
-	joists := k.length("joist_span")
+	joists, rim := k.length("joist_span"), rimOf[k["rim"]]
+	if k["material"] != "" {
+		rim = k["material"]
+	}
 	s.facts.Ledgers = append(s.facts.Ledgers, facts.Ledger{
 		At: at, Missing: []string{}, PointLoads: []facts.PointLoad{}, FastenersShown: true,
-		RimMaterial: shown(rimOf[k["rim"]], at), RimThickness: shown(k.length("rim_thickness"), at),
+		RimMaterial: shown(rim, at), RimThickness: shown(k.length("rim_thickness"), at),
 		FastenerType: shown(k["fastener"], at), FastenerSpacing: shown(value, place), Sheathing: shown(k.length("gap"), at),
 		JoistSpan: shown(joists, at), JoistClearSpan: shown(joists, at), LiveLoad: live, GroundSnowLoad: snow,
 	})

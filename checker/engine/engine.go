@@ -26,6 +26,9 @@ type Options struct {
 	Checks *catalog.Catalog
 	// Sets were loaded for the same catalog. Their ids differ.
 	Sets []*ruleset.Set
+	// Foreign runs the checks that sets bring. Where it is nil, these could not
+	// run.
+	Foreign Runner
 }
 
 // Engine holds compiled checks and prepared figures. It does not change after
@@ -35,6 +38,7 @@ type Engine struct {
 	compiler *ast.Compiler
 	encode   encoder
 	runs     []run
+	foreign  []foreign
 }
 
 // run is one check with the figures of one set.
@@ -59,14 +63,14 @@ func New(options Options) (*Engine, error) {
 			return nil, fmt.Errorf("rule set %s is given twice", set.ID)
 		}
 		seen[set.ID] = true
-		if err := e.add(set); err != nil {
+		if err := e.add(set, options.Foreign); err != nil {
 			return nil, fmt.Errorf("preparing rule set %s: %w", set.ID, err)
 		}
 	}
 	return e, nil
 }
 
-func (e *Engine) add(set *ruleset.Set) error {
+func (e *Engine) add(set *ruleset.Set, runner Runner) error {
 	figures, err := ast.InterfaceToValue(map[string]any{"figures": set.Data()})
 	if err != nil {
 		return err
@@ -76,11 +80,16 @@ func (e *Engine) add(set *ruleset.Set) error {
 		return errors.New("the figures are no object")
 	}
 	store := inmem.NewFromASTObject(data)
+	var brought []run
 	for i := range set.Checks {
 		given := &set.Checks[i]
-		check := e.catalog.Find(given.ID)
-		if check == nil {
+		check := set.Catalog().Find(given.ID)
+		if check == nil || !check.Foreign && e.catalog.Find(given.ID) == nil {
 			return fmt.Errorf("the catalog has no check %s", given.ID)
+		}
+		if check.Foreign {
+			brought = append(brought, run{check: check, set: set, given: given})
+			continue
 		}
 		query, err := e.prepare(check, store)
 		if err != nil {
@@ -88,7 +97,12 @@ func (e *Engine) add(set *ruleset.Set) error {
 		}
 		e.runs = append(e.runs, run{check: check, set: set, given: given, query: query})
 	}
-	return nil
+	if brought == nil {
+		return nil
+	}
+	f, err := newForeign(set, brought, runner)
+	e.foreign = append(e.foreign, f)
+	return err
 }
 
 // prepare makes the query of one check. It has no answer where the check does
@@ -118,6 +132,7 @@ func (e *Engine) Evaluate(ctx context.Context, f *facts.Facts, doc *source.Docum
 	defer stop()
 	d := design{doc: doc, system: system, walked: map[string][]step{}}
 	input := e.encode(reflect.ValueOf(*f)).Value
+	asked := e.askForeign(ctx, f, sets)
 	var results []result.Result
 	for i := range e.runs {
 		if len(sets) > 0 && !slices.Contains(sets, e.runs[i].set.ID) {
@@ -125,7 +140,7 @@ func (e *Engine) Evaluate(ctx context.Context, f *facts.Facts, doc *source.Docum
 		}
 		results = append(results, e.runs[i].evaluate(ctx, input, cancel, d)...)
 	}
-	return arrange(results)
+	return arrange(append(results, asked(d)...))
 }
 
 // evaluate runs one check and costs nobody else when it fails.

@@ -118,7 +118,7 @@ func (f *Ledger) fasteners(l *model.Ledger) {
 		return
 	}
 	f.FastenersShown = true
-	f.FastenerType, f.FastenerDiameter, f.FastenerLength = shown(d.Type), shown(d.Diameter), shown(d.Length)
+	f.FastenerType, f.FastenerListing, f.FastenerDiameter, f.FastenerLength = shown(d.Type), shown(d.Listing), shown(d.Diameter), shown(d.Length)
 	f.FastenerSpacing, f.FastenerRows, f.Staggered = shown(d.Spacing), shown(d.Rows), shown(d.Staggered)
 	f.WashersBetween, f.Coating = shown(d.WashersBetween), shown(d.Coating)
 	f.EdgeTop, f.EdgeBottom, f.EndDistance = shown(d.EdgeDistanceTop), shown(d.EdgeDistanceBottom), shown(d.EndDistance)

@@ -133,6 +133,14 @@ func (fr *frame) stick(p *piece) Stick {
 		From: rimName, To: rimName,
 	}
 	g := gathering{s: fr.surface, l: l}
+	for i := range p.resting {
+		switch h := &p.resting[i]; {
+		case h.endsAt(p.reach.From):
+			stick.From = h.name
+		case h.endsAt(p.reach.To):
+			stick.To = h.name
+		}
+	}
 	for i := range p.bearings {
 		b := &p.bearings[i]
 		switch {
@@ -148,11 +156,6 @@ func (fr *frame) stick(p *piece) Stick {
 		stick.Length.Value, stick.Length.Known = g.cutLength(p)
 	}
 	return stick
-}
-
-// endsAt reports whether joists that reach to the edge end on the bearing.
-func (b *bearing) endsAt(edge measure.Length) bool {
-	return b.far() >= edge && b.near() <= edge || apart(b.center, edge) <= 2*b.half
 }
 
 func (c *carrier) place(l *layout) BeamPlace {

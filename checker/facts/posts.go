@@ -84,8 +84,8 @@ func (g *girder) stick(own *model.Post) *model.Member {
 // describe takes over what a description of posts shows; the one of a single
 // post comes after the one of all and takes its place field by field.
 func (g *girder) describe(fact *Post, m *model.Member, material *model.Words, base *model.PostBase, top *model.PostCap, restrained *model.Flag, braces *model.Braces) {
-	if m.Dimensions() != nil {
-		fact.Size = g.size(m)
+	if d := m.Dimensions(); d != nil {
+		fact.Size, fact.LeastSide = g.size(m), of(min(d.V.Thickness, d.V.Depth), d.At)
 	}
 	if m.Lumber != nil {
 		fact.Lumber = lumber(g.deck, m)

@@ -270,21 +270,30 @@ func (g *gathering) cutLength(p *piece) (measure.Length, bool) {
 	if g.s.frameMissing != "" {
 		return 0, false
 	}
-	from, ok1 := g.end(&p.bearings[0], p.reach.From, 1)
-	to, ok2 := g.end(&p.bearings[len(p.bearings)-1], p.reach.To, -1)
+	from, ok1 := g.end(p, &p.bearings[0], p.reach.From, 1)
+	to, ok2 := g.end(p, &p.bearings[len(p.bearings)-1], p.reach.To, -1)
 	return to - from, ok1 && ok2
 }
 
 // end is where the stick ends, inwards being the direction into the piece.
-func (g *gathering) end(b *bearing, edge measure.Length, inwards measure.Length) (measure.Length, bool) {
-	if b.ends && (b.far() >= edge && b.near() <= edge || apart(b.center, edge) <= 2*b.half) {
+func (g *gathering) end(p *piece, b *bearing, edge measure.Length, inwards measure.Length) (measure.Length, bool) {
+	for i := range p.resting {
+		if h := &p.resting[i]; h.endsAt(edge) {
+			return h.center + inwards*h.half, h.missing == ""
+		}
+	}
+	if b.ends && b.endsAt(edge) {
 		return b.center + inwards*b.half, b.missing == ""
 	}
 	rim := g.s.p.RimJoist
 	if rim == nil || rim.Dimensions() == nil {
 		return 0, false
 	}
-	return edge + inwards*rim.Dimensions().V.Thickness, true
+	thickness := rim.Dimensions().V.Thickness
+	if rim.Plies != nil {
+		thickness *= measure.Length(rim.Plies.V)
+	}
+	return edge + inwards*thickness, true
 }
 
 // stated compares spans written by hand with the ones derived.

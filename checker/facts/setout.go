@@ -136,10 +136,10 @@ func (s *surface) joistPlan() *JoistPlan {
 func (g *gathering) stickPlan(p *piece) StickPlan {
 	from, to := p.reach.From, p.reach.To
 	if n := len(p.bearings); n > 0 {
-		if cut, ok := g.end(&p.bearings[0], from, 1); ok {
+		if cut, ok := g.end(p, &p.bearings[0], from, 1); ok {
 			from = cut
 		}
-		if cut, ok := g.end(&p.bearings[n-1], to, -1); ok {
+		if cut, ok := g.end(p, &p.bearings[n-1], to, -1); ok {
 			to = cut
 		}
 	}

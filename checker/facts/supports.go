@@ -27,6 +27,11 @@ type bearing struct {
 func (b *bearing) near() measure.Length { return b.center - b.half }
 func (b *bearing) far() measure.Length  { return b.center + b.half }
 
+// endsAt reports whether joists that reach to the edge end on the bearing.
+func (b *bearing) endsAt(edge measure.Length) bool {
+	return b.far() >= edge && b.near() <= edge || apart(b.center, edge) <= 2*b.half
+}
+
 // carrier is a beam on the plan, ready to be crossed by joist lines.
 type carrier struct {
 	beam     *model.Beam
@@ -142,6 +147,9 @@ type piece struct {
 	x        measure.Length
 	reach    geometry.Interval
 	bearings []bearing
+	// resting are headers that lie on a beam: the beam carries, but the stick
+	// ends at them all the same.
+	resting []bearing
 }
 
 // pieces cuts the joist line at x.
@@ -171,9 +179,13 @@ func (p *piece) settle() {
 	slices.SortStableFunc(p.bearings, func(a, b bearing) int { return cmp.Compare(a.center, b.center) })
 	all := slices.Clone(p.bearings)
 	p.bearings = slices.DeleteFunc(p.bearings, func(h bearing) bool {
-		return h.header && slices.ContainsFunc(all, func(b bearing) bool {
+		rests := h.header && slices.ContainsFunc(all, func(b bearing) bool {
 			return !b.header && b.near() < h.far() && h.near() < b.far()
 		})
+		if rests {
+			p.resting = append(p.resting, h)
+		}
+		return rests
 	})
 }
 
@@ -183,11 +195,11 @@ func (p *piece) split() []piece {
 	from, first := p.reach.From, 0
 	for i, b := range p.bearings {
 		if b.ends && b.near() > from && b.far() < p.reach.To && i > 0 && i < len(p.bearings)-1 {
-			list = append(list, piece{x: p.x, reach: geometry.Interval{From: from, To: b.near()}, bearings: p.bearings[first : i+1]})
+			list = append(list, piece{x: p.x, reach: geometry.Interval{From: from, To: b.near()}, bearings: p.bearings[first : i+1], resting: p.resting})
 			from, first = b.far(), i
 		}
 	}
-	return append(list, piece{x: p.x, reach: geometry.Interval{From: from, To: p.reach.To}, bearings: p.bearings[first:]})
+	return append(list, piece{x: p.x, reach: geometry.Interval{From: from, To: p.reach.To}, bearings: p.bearings[first:], resting: p.resting})
 }
 
 // ledgerAt is the ledger's bearing where a stretch starts at a house edge that

@@ -96,6 +96,7 @@ type Post struct {
 	X                *Length        `json:"x,omitempty" doc:"along the house, from its left end"`
 	Y                *Length        `json:"y,omitempty" doc:"out from the house"`
 	Size             *Words         `json:"size,omitempty" doc:"nominal size, as 6x6"`
+	LeastSide        *Length        `json:"least_side,omitempty" doc:"actual lesser side of the cross-section"`
 	Material         *Words         `json:"material,omitempty" doc:"wood, steel and so on"`
 	Lumber           Lumber         `json:"lumber" doc:"the material"`
 	Height           *Length        `json:"height,omitempty" doc:"top of footing to underside of beam, by its own grade"`
@@ -189,6 +190,7 @@ type Ledger struct {
 	GroundSnowLoad    *Pressure        `json:"ground_snow_load,omitempty" doc:"ground snow load of the site"`
 	FastenersShown    bool             `json:"fasteners_shown" doc:"true where fasteners are described"`
 	FastenerType      *Words           `json:"fastener_type,omitempty" doc:"lag screw, bolt and so on"`
+	FastenerListing   *Words           `json:"fastener_listing,omitempty" doc:"product and listing, as described"`
 	FastenerDiameter  *Length          `json:"fastener_diameter,omitempty" doc:"diameter of the shank"`
 	FastenerLength    *Length          `json:"fastener_length,omitempty" doc:"length under the head"`
 	FastenerSpacing   *Length          `json:"fastener_spacing,omitempty" doc:"along the ledger from one to the next, the widest where they are drawn one by one"`

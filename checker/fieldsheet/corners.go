@@ -2,6 +2,7 @@ package fieldsheet
 
 import (
 	"math"
+	"slices"
 
 	"plumbrule/checker/geometry"
 	"plumbrule/checker/measure"
@@ -29,6 +30,7 @@ func (p *platform) corners() {
 		}
 		t.row(text(first+" / "+second), text(kind), angle(degrees(interior)), angle(degrees(sawA)), angle(degrees(sawB)))
 	}
+	t.alike()
 	t.Notes = append(t.Notes, "Off a square cut, first board first. Boards of one width (fascia, border) share the corner evenly.")
 	if front := p.border("front"); front != 0 && front != p.border("") {
 		t.Notes = append(t.Notes, "The border is "+front.Text(p.sys)+" wide at the front and "+p.border("").Text(p.sys)+" elsewhere: its corners there are not cut alike.")
@@ -36,6 +38,19 @@ func (p *platform) corners() {
 	s := Section{Title: "Corner cuts" + p.of}
 	s.add(t)
 	p.section(s)
+}
+
+// alike puts corners that are all cut the same into one row.
+func (t *Table) alike() {
+	for _, row := range t.Rows {
+		if !slices.Equal(row[1:], t.Rows[0][1:]) {
+			return
+		}
+	}
+	if len(t.Rows) > 0 {
+		t.Rows = t.Rows[:1]
+		t.Rows[0][0] = text("every corner")
+	}
 }
 
 func (p *platform) edgeBefore(corner int) string {

@@ -9,6 +9,7 @@ func (b *builder) counts() {
 	b.pieces(&t, "joists", &c.stock)
 	add := func(item string, c *counts) { writeCounts(&t, item, c) }
 	add("hangers", &c.hangers)
+	add("joist ends at headers", &c.headerEnds)
 	add("joist to beam ties", &c.ties)
 	add("posts", &c.posts)
 	add("post bases", &c.bases)
@@ -19,12 +20,8 @@ func (b *builder) counts() {
 	add("balusters", &c.balusters)
 	add("stringers", &c.stringers)
 	add("treads", &c.treads)
-	s := Section{Title: "Counts"}
+	s := Section{Title: "Counts", Notes: c.remarks}
 	for _, other := range c.others.list {
-		if other.n == 0 {
-			s.Notes = append(s.Notes, other.kind+".")
-			continue
-		}
 		t.row(text("footings"), text(other.kind), count(other.n))
 	}
 	s.add(t)

@@ -22,27 +22,53 @@ type fastenerRun struct {
 	drawn   []measure.Length    // places as drawn one by one
 }
 
-// even divides the run evenly, moves what meets a joist or hanger, and checks
-// the spacing again; where it has become too wide it starts anew with one more.
-// ok is false where no number of them will do.
+// even steps off the spacing from the left end. A place behind a joist or hanger
+// goes back to the nearest free one before it, and the next is stepped off from
+// there, so that the spacing holds everywhere. That also takes the fewest. ok is
+// false where a stretch without a free place is wider than the spacing.
 func (r *fastenerRun) even() (spots []spot, ok bool) {
-	between := r.length - 2*r.end
-	if between <= 0 || r.spacing <= 0 {
+	last := r.length - r.end
+	if last <= r.end || r.spacing <= 0 {
 		return nil, false
 	}
-	fewest := int64((between + r.spacing - 1) / r.spacing)
-	// Twice as many put every second one where it suits; more can only crowd.
-	for parts := fewest; parts <= 2*fewest+2 && parts <= geometry.MaxParts; parts++ {
-		pitch := geometry.Pitch{Over: between, Parts: parts}
-		var places []measure.Length
-		for i := range parts + 1 {
-			places = append(places, r.end+pitch.Times(i))
+	_, first := r.free(r.end)
+	final, _ := r.free(last)
+	if final <= first {
+		return nil, false
+	}
+	spots = []spot{{first, first != r.end}}
+	for at := first; final-at > r.spacing; {
+		if len(spots) > geometry.MaxParts {
+			return nil, false
 		}
-		if spots, ok = r.settle(places); ok {
-			return spots, true
+		next, _ := r.free(at + r.spacing)
+		if next <= at {
+			return nil, false
+		}
+		spots = append(spots, spot{next, next != at+r.spacing})
+		at = next
+	}
+	spots = append(spots, spot{final, final != last})
+	r.relax(spots)
+	return spots, true
+}
+
+// relax moves the last but one back to about the middle of its neighbors where
+// the last bay has come out less than half as wide as the spacing: fasteners side
+// by side split the wood.
+func (r *fastenerRun) relax(spots []spot) {
+	n := len(spots)
+	if n < 3 || 2*(spots[n-1].at-spots[n-2].at) >= r.spacing {
+		return
+	}
+	before, after := spots[n-3].at, spots[n-1].at
+	low, high := r.free(before + (after-before)/2)
+	for _, at := range []measure.Length{low, high} {
+		if at > before && at < after && at-before <= r.spacing && after-at <= r.spacing {
+			spots[n-2] = spot{at, true}
+			return
 		}
 	}
-	return nil, false
 }
 
 // asDrawn moves the places that a drawing gives one by one.
@@ -55,54 +81,47 @@ func (r *fastenerRun) asDrawn() (spots []spot, ok bool) {
 
 // settle moves each place to the nearest free one from which the spacing still
 // holds, from the left on.
-func (r *fastenerRun) settle(places []measure.Length) ([]spot, bool) {
-	var spots []spot
+func (r *fastenerRun) settle(places []measure.Length) (spots []spot, ok bool) {
 	for i, place := range places {
-		var best *spot
-		for _, at := range r.choices(place) {
-			if at < r.end || at > r.length-r.end {
+		before, behind := r.free(place)
+		best, found := spot{}, false
+		for _, at := range []measure.Length{before, behind} {
+			if at < r.end || at > r.length-r.end || i > 0 && !r.follows(spots[i-1].at, at) {
 				continue
 			}
-			if i > 0 {
-				step := at - spots[i-1].at
-				if step <= 0 || r.spacing > 0 && step > r.spacing {
-					continue
-				}
-			}
-			if best == nil || apart(at, place) < apart(best.at, place) {
-				best = &spot{at: at, moved: at != place}
+			if !found || apart(at, place) < apart(best.at, place) {
+				best, found = spot{at, at != place}, true
 			}
 		}
-		if best == nil {
+		if !found {
 			return nil, false
 		}
-		spots = append(spots, *best)
+		spots = append(spots, best)
 	}
-	// The last may have come in from its end by less than one spacing.
-	last := spots[len(spots)-1].at
-	return spots, r.spacing == 0 || r.length-r.end-last < r.spacing
+	return spots, len(spots) > 0
 }
 
-// choices are the place itself if it is free, else the nearest free ones on
-// both sides.
-func (r *fastenerRun) choices(place measure.Length) []measure.Length {
-	low, high := place, place
+// follows reports whether a fastener may be the next one.
+func (r *fastenerRun) follows(before, at measure.Length) bool {
+	return at > before && (r.spacing == 0 || at-before <= r.spacing)
+}
+
+// free gives the nearest free places at or before, and at or behind, a place.
+func (r *fastenerRun) free(place measure.Length) (before, behind measure.Length) {
+	before, behind = place, place
 	// Stretches may overlap, so look again until both sides are free.
 	for moved := true; moved; {
 		moved = false
 		for _, t := range r.taken {
-			if t.From < low && low < t.To {
-				low, moved = t.From, true
+			if t.From < before && before < t.To {
+				before, moved = t.From, true
 			}
-			if t.From < high && high < t.To {
-				high, moved = t.To, true
+			if t.From < behind && behind < t.To {
+				behind, moved = t.To, true
 			}
 		}
 	}
-	if low == place {
-		return []measure.Length{place}
-	}
-	return []measure.Length{low, high}
+	return before, behind
 }
 
 // widest is the greatest distance from one fastener to the next.

@@ -16,7 +16,9 @@ type Grid struct {
 	Rows  [][]Field
 }
 
-// Field is a text over one or more parts of a grid.
+// Field is a text over one or more parts of a grid. In a row, one over several
+// parts is no number of any of them and belongs at their left, where it cannot
+// be read as so many millimetres.
 type Field struct {
 	Text string
 	Span int

@@ -1,6 +1,7 @@
 package fieldsheet
 
 import (
+	"fmt"
 	"strconv"
 
 	"plumbrule/checker/geometry"
@@ -22,7 +23,7 @@ func (b *builder) guards() {
 			b.missing("balusters, "+name, "guards[].infill.kind")
 			b.tally.balusters.unknown = true
 		case in.Kind.V != "balusters":
-			b.tally.others.add(word(in.Kind)+" in "+name+": no balusters to mark", 0)
+			b.tally.remarks = append(b.tally.remarks, fmt.Sprintf("%s has %s: no balusters to mark.", capital(name), word(in.Kind)))
 		case in.BalusterWidth == nil:
 			b.missing("baluster marks, "+name, "guards[].infill.baluster_width")
 			b.tally.balusters.unknown = true
@@ -48,7 +49,7 @@ func (b *builder) balusters(g *model.Guard, name string) {
 	for _, drawn := range g.Bays {
 		bays = takeBay(bays, drawn.V)
 	}
-	s := Section{Title: "Balusters: " + name}
+	s := Section{Title: "Balusters, " + name}
 	if len(bays) == 0 {
 		b.missing("baluster count, "+name, "guards[].bays")
 		b.tally.balusters.unknown = true
@@ -65,7 +66,9 @@ func (b *builder) balusters(g *model.Guard, name string) {
 			s.Notes = append(s.Notes, "A bay of "+like.clear.Text(b.sys)+" cannot be laid out: "+err.Error()+".")
 			continue
 		}
-		b.tally.balusters.add("", like.n*int64(even.Count))
+		if like.n > 0 {
+			b.tally.balusters.add("", like.n*int64(even.Count))
+		}
 		b.bay(&s, like, &even, g.Infill)
 	}
 	b.section(s)

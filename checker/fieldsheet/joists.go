@@ -64,9 +64,10 @@ func (p *platform) doubled(near measure.Length) bool {
 
 // markLine is a line across the joists that gets marks: ledger or rim.
 type markLine struct {
-	name string
-	rows []markRow
-	size measure.Length // its whole length
+	name   string
+	rows   []markRow
+	size   measure.Length // its whole length
+	skewed bool           // does not run square across the joists
 }
 
 type markRow struct {
@@ -91,15 +92,23 @@ func (p *platform) marks() {
 	}
 	s.Notes = append(s.Notes, fmt.Sprintf("A mark is the %s of a joist, on ledger and rim alike; the X goes on the side away from the %s end. Both columns find the same line.", edge, near))
 	s.add(p.layout())
+	past := false
 	for _, line := range merge(p.markLines()) {
 		t := Table{
-			Title:   line.name,
+			Title:   capital(line.name),
 			Columns: []Column{{"Joist", Words}, {"From " + near + " end", Length}, {"From " + far + " end", Length}},
 		}
 		for _, m := range line.rows {
 			t.row(text(strconv.Itoa(m.joist)), length(m.near), length(m.back))
+			past = past || m.near < 0 || m.back < 0
+		}
+		if line.skewed {
+			t.Notes = append(t.Notes, "Along the outer face; carry each mark in with the joist, not square to the edge.")
 		}
 		s.add(t)
+	}
+	if past {
+		s.Notes = append(s.Notes, "A mark below zero lies that far past the end.")
 	}
 	p.section(s)
 }
@@ -154,6 +163,7 @@ func (p *platform) markLines() []markLine {
 			line.name, e = "ledger", p.base.Segment
 		}
 		line.size = e.Length()
+		line.skewed = e.A.X != e.B.X && e.A.Y != e.B.Y
 		for _, j := range p.joists {
 			if end := p.endsOn(&j, i); end {
 				near := p.along(e, j.near)

@@ -114,9 +114,10 @@ func nth(i, n int) string {
 	return fmt.Sprintf(", part %d", i+1)
 }
 
-// posts lists how tall every post is.
+// posts lists how tall every post is, neighbors of one height together.
 func (p *platform) posts() {
 	t := Table{Columns: []Column{{"Post", Words}, {"Ground to beam", Length}, {"Cut length", Length}}}
+	var run []postPlace
 	ground := false
 	for _, post := range p.postPlaces() {
 		size := p.postSize(&post)
@@ -129,14 +130,30 @@ func (p *platform) posts() {
 		}
 		height, cut := p.postHeights(&post)
 		ground = ground || height.Kind == Length
-		t.row(text(named(post.name, size)), height, cut)
+		n := len(t.Rows)
+		if n > 0 && run[0].beam == post.beam && run[0].own == nil && post.own == nil &&
+			t.Rows[n-1][1] == height && t.Rows[n-1][2] == cut {
+			run = append(run, post)
+			t.Rows = t.Rows[:n-1]
+		} else {
+			run = []postPlace{post}
+		}
+		t.row(text(named(runName(run), size)), height, cut)
 	}
 	if ground {
-		t.Notes = append(t.Notes, "Ground is that shown nearest to the post. Level each post from its own footing before cutting.")
+		t.Notes = append(t.Notes, "Ground as the design shows it: the nearest point given, else the greatest drop. Level each post from its own footing before cutting.")
 	}
 	s := Section{Title: "Post heights" + p.of}
 	s.add(t)
 	p.section(s)
+}
+
+// runName names neighboring posts.
+func runName(run []postPlace) string {
+	if len(run) == 1 {
+		return run[0].name
+	}
+	return fmt.Sprintf("%s posts %d-%d", run[0].beam, run[0].fact.N, run[len(run)-1].fact.N)
 }
 
 func (p *platform) postSize(post *postPlace) string {

@@ -117,26 +117,33 @@ func (p *platform) triangles() Table {
 		unit, t = 100*measure.Millimetre, list("Largest 3-4-5 that fits, in whole 100 mm")
 	}
 	ring, n := p.plan.Frame, len(p.plan.Frame)
-	at := func(corner, side int, end string) {
-		if !p.square(corner) {
-			return
-		}
-		house, other := ring.EdgeLength(p.base.edge), ring.EdgeLength((side+n)%n)
-		k, err := geometry.Largest345(house, other, unit)
+	left, right := p.base.edge, (p.base.edge+1)%n
+	sides := map[int]int{left: (left + n - 1) % n, right: right} // the other edge at each corner
+	at := func(corner int, end string) {
+		house, side := ring.EdgeLength(p.base.edge), ring.EdgeLength(sides[corner])
+		k, err := geometry.Largest345(house, side, unit)
 		if err != nil || k == 0 {
 			return
 		}
-		alongHouse, along := 3, 4
-		if house >= other {
+		alongHouse, along := int64(3), int64(4)
+		if house >= side {
 			alongHouse, along = 4, 3
 		}
-		leg := func(parts int) Cell { return length(unit * measure.Length(k*int64(parts))) }
-		t.row(text(end+" corner, along the house"), leg(alongHouse))
-		t.row(text(end+" corner, along "+p.edgeName(side)), leg(along))
-		t.row(text(end+" corner, across"), leg(5))
+		t.row(text(end+" corner, along the house"), length(unit*measure.Length(k*alongHouse)))
+		t.row(text(end+" corner, out"), length(unit*measure.Length(k*along)))
+		t.row(text(end+" corner, across"), length(unit*measure.Length(k*5)))
 	}
-	at(p.base.edge, p.base.edge-1, "left")
-	at((p.base.edge+1)%n, p.base.edge+1, "right")
+	switch {
+	case p.square(left) && p.square(right) && ring.EdgeLength(sides[left]) == ring.EdgeLength(sides[right]):
+		at(left, "either")
+	default:
+		if p.square(left) {
+			at(left, "left")
+		}
+		if p.square(right) {
+			at(right, "right")
+		}
+	}
 	return t
 }
 
@@ -144,7 +151,7 @@ func (p *platform) triangles() Table {
 // diagonals that a tape shows.
 func (p *platform) slides() Table {
 	along, out, ok := p.rectangle()
-	if !ok || !p.framed() {
+	if !ok {
 		return Table{}
 	}
 	steps := []measure.Length{measure.Inch / 8, measure.Inch / 4, measure.Inch / 2, 3 * measure.Inch / 4, measure.Inch}

@@ -2,6 +2,7 @@ package fieldsheet
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"plumbrule/checker/facts"
@@ -25,6 +26,7 @@ type flight struct {
 func (b *builder) stairs() {
 	next := 0
 	for i := range b.deck.Stairs {
+		var above *flight
 		whole := &b.facts.Stairs[i]
 		for k := range max(len(b.deck.Stairs[i].Flights), 1) {
 			f := flight{stair: &b.deck.Stairs[i], whole: whole, fact: &b.facts.Flights[next]}
@@ -32,7 +34,8 @@ func (b *builder) stairs() {
 				f.m = &f.stair.Flights[k]
 			}
 			f.rise = f.exactRise()
-			b.flight(&f, stairName(f.stair, i))
+			b.flight(&f, above, stairName(f.stair, i))
+			above = &f
 			next++
 		}
 	}
@@ -76,21 +79,41 @@ func (f *flight) treads() (n int64, agree bool) {
 	return shown.Value, shown.Value == asked.Value
 }
 
-// flight adds the section of one flight.
-func (b *builder) flight(f *flight, name string) {
-	title := "Stairs: " + name
+// like reports whether a flight has the rise, run and steps of another one.
+func (f *flight) like(g *flight) bool {
+	if g == nil || f.fact.Rise == nil || g.fact.Rise == nil || !slices.Equal(f.fact.RiserHeights, g.fact.RiserHeights) {
+		return false
+	}
+	n, agree := f.treads()
+	m, agrees := g.treads()
+	same := func(a, b *facts.Length) bool {
+		return a == nil && b == nil || a != nil && b != nil && a.Value == b.Value
+	}
+	return n == m && agree && agrees && f.rise == g.rise &&
+		same(f.fact.TreadDepth, g.fact.TreadDepth) && same(f.fact.Run, g.fact.Run)
+}
+
+// flight adds the section of one flight; one like the flight above it points
+// there for rise, run and steps.
+func (b *builder) flight(f, above *flight, name string) {
+	title := capital(name)
 	if f.fact.Of > 1 {
 		title += fmt.Sprintf(", flight %d of %d from the top", f.fact.N, f.fact.Of)
 	}
 	b.needFlight(f, name)
 	s := Section{Title: title}
-	s.add(b.flightMeasures(f))
+	alike := f.like(above)
+	if alike {
+		s.Notes = append(s.Notes, fmt.Sprintf("Rise, run and steps are those of flight %d.", above.fact.N))
+	} else {
+		s.add(b.flightMeasures(f))
+	}
 	s.add(b.stringerMeasures(f))
 	n, agree := f.treads()
 	if !agree && f.fact.TreadsExpected != nil {
 		s.Notes = append(s.Notes, fmt.Sprintf("%d treads are drawn where %d risers ask for %d: settle that before cutting; step marks are left out.", n, f.fact.Risers.Value, f.fact.TreadsExpected.Value))
 	}
-	if agree {
+	if agree && !alike {
 		s.add(stepMarks(f))
 	}
 	b.tallyFlight(f, n)
@@ -140,6 +163,9 @@ func (b *builder) flightMeasures(f *flight) Table {
 		t.value("total rise of the stair", f.whole.TotalRise)
 	}
 	t.value("rise, finish to finish", fact.Rise)
+	if drawn := f.whole.TotalRise; fact.Of == 1 && drawn != nil && fact.Rise != nil && drawn.Value != fact.Rise.Value {
+		t.value("rise as drawn", drawn)
+	}
 	if fact.Risers != nil {
 		t.row(text("risers"), count(fact.Risers.Value))
 	}
@@ -157,7 +183,7 @@ func (b *builder) flightMeasures(f *flight) Table {
 		t.row(text("pitch"), angle(fact.Pitch.Value))
 	}
 	if !f.even() && fact.RiserSpread != nil {
-		t.Notes = append(t.Notes, "Risers differ. Unit rise and cuts are those of equal risers over the same rise.")
+		t.Notes = append(t.Notes, "Risers differ. Unit rise and cuts are those of equal risers over the rise as drawn.")
 	}
 	return t
 }

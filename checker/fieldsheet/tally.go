@@ -1,25 +1,25 @@
 package fieldsheet
 
-import (
-	"plumbrule/checker/measure"
-)
+import "plumbrule/checker/measure"
 
 // tally is what is counted over the whole deck.
 type tally struct {
-	stock     lengths // joists
-	hangers   counts
-	ties      counts
-	posts     counts
-	bases     counts
-	caps      counts
-	fasteners counts
-	lateral   counts
-	boards    lengths
-	balusters counts
-	stringers counts
-	treads    counts
-	others    counts // of another kind, not counted further
-	concrete  float64
+	stock      lengths // joists
+	hangers    counts
+	ties       counts
+	headerEnds counts // how they are held there is not told
+	posts      counts
+	bases      counts
+	caps       counts
+	fasteners  counts
+	lateral    counts
+	boards     lengths
+	balusters  counts
+	stringers  counts
+	treads     counts
+	others     counts // footings that are not cast
+	remarks    []string
+	concrete   float64
 }
 
 // counts are numbers of things by kind, in the order in which they were met.
@@ -137,8 +137,7 @@ func (p *platform) hang(end, size string, doubled bool) {
 			p.tally.hangers.add(kind+" at ledger", 1)
 		}
 	case end == "header":
-		// The language does not say how tail joists hold on to a header.
-		p.tally.hangers.add(kind+" ends at headers", 1)
+		p.tally.headerEnds.add(kind, 1)
 	default:
 		switch {
 		case hangers == nil || hangers.AtFlushBeams == nil:

@@ -123,6 +123,7 @@ type LedgerFasteners struct {
 	Count                *Count    `deck:"count"`
 	WashersBetween       *Flag     `deck:"washers_between"`
 	Coating              *Words    `deck:"coating"`
+	Listing              *Words    `deck:"listing"`
 }
 
 // Flashing keeps water out of the joint behind a ledger.

@@ -58,7 +58,7 @@ func (l *Library) ByName(name string) (*Set, error) {
 }
 
 func (l *Library) locate(name string) (origin, error) {
-	if isPath(name) {
+	if IsPath(name) {
 		at, err := byPath(name)
 		if err != nil {
 			return origin{}, fmt.Errorf("loading rule set: %w", err)

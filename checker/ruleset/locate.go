@@ -23,8 +23,8 @@ type origin struct {
 	key     string // the same for all names of one file
 }
 
-// isPath tells the path of a file from the id of a set.
-func isPath(name string) bool {
+// IsPath tells the path of a file from the id of a set.
+func IsPath(name string) bool {
 	switch filepath.Ext(name) {
 	case ".yaml", ".yml", ".json", ".gz", ".tgz":
 		return true
@@ -85,7 +85,7 @@ func onDisk(name string) origin {
 // is a path from the extending set's own directory, any other an id.
 func (l *Library) beside(from origin, name string) (origin, error) {
 	switch {
-	case !isPath(name):
+	case !IsPath(name):
 		if err := l.knows(name); err != nil {
 			return origin{}, err
 		}

@@ -46,7 +46,7 @@ func Read(name, dir string, data []byte, checks *catalog.Catalog) (*List, error)
 	}
 	var found []*source.Error
 	for _, p := range schema.Validate("waivers", doc) {
-		found = append(found, &source.Error{Name: name, Span: p.Span, Message: p.Message, Hint: p.Hint})
+		found = append(found, p.In(name))
 	}
 	list := &List{Name: name, Dir: dir, doc: doc}
 	if len(found) == 0 {

@@ -10,10 +10,12 @@ import (
 	"github.com/spf13/cobra"
 
 	"plumbrule/checker"
+	"plumbrule/checker/config"
 	"plumbrule/checker/report"
 	"plumbrule/checker/report/items"
 	"plumbrule/checker/report/json"
 	"plumbrule/checker/result"
+	"plumbrule/checker/waive"
 )
 
 // checkFlags are the flags of the check command as typed.
@@ -21,6 +23,9 @@ type checkFlags struct {
 	sets     []string
 	reports  []string
 	previous string
+	config   string
+	noConfig bool
+	waivers  []string
 	failOn   string
 	failOpen bool
 	verbose  bool
@@ -34,7 +39,8 @@ func newCheckCommand(env environment) *cobra.Command {
 		Short: "Check designs against rule sets",
 		Long: "Check designs and print what is outside, what is not shown, and by how much the rest is inside.\n" +
 			"A DESIGN is a file, a directory (searched for " + strings.Join(designEndings(), ", ") + ") or - for standard input.\n\n" +
-			"Exit codes: 0 nothing at or above the failing class; 1 findings; 2 wrong flags or rule sets;\n" +
+			"What flags leave open is taken from the " + config.FileName + " nearest above each design.\n\n" +
+			"Exit codes: 0 nothing at or above the failing class; 1 findings; 2 wrong flags, configuration or rule sets;\n" +
 			"3 a design cannot be read; 4 a check failed to run.",
 		Example: "  plumbrule check fixtures/designs/ketch-point.deck.yaml\n" +
 			"  plumbrule check --set irc-2021 --report json=out.json --report text jobs/\n" +
@@ -44,6 +50,9 @@ func newCheckCommand(env environment) *cobra.Command {
 	}
 	f := cmd.Flags()
 	f.StringArrayVar(&flags.sets, "set", nil, "rule set, by `ID or FILE`; repeatable (default "+strings.Join(checker.DefaultSets(), ", ")+")")
+	f.StringArrayVar(&flags.waivers, "waivers", nil, "`FILE` of waivers; repeatable")
+	f.StringVar(&flags.config, "config", "", "configuration `FILE` for all designs, in place of the "+config.FileName+" nearest above each")
+	f.BoolVar(&flags.noConfig, "no-config", false, "use no configuration")
 	f.StringArrayVar(&flags.reports, "report", nil, "`FORMAT or FORMAT=FILE`; repeatable; formats: "+formatList()+" (default text)")
 	f.StringVar(&flags.previous, "previous", "", "`FILE` with an earlier json report, whose items keep their numbers in the formats letter and json")
 	f.StringVar(&flags.failOn, "fail-on", string(result.Structure), "`CLASS` from which a finding gives exit code 1: "+classList())
@@ -120,12 +129,10 @@ func (f checkFlags) class() (result.Consequence, error) {
 }
 
 func check(cmd *cobra.Command, env environment, flags checkFlags, args []string) error {
-	targets, err := flags.targets()
-	if err != nil {
+	if _, err := flags.targets(); err != nil {
 		return err
 	}
-	class, err := flags.class()
-	if err != nil {
+	if _, err := flags.class(); err != nil {
 		return err
 	}
 	previous, err := readPrevious(flags.previous)
@@ -136,9 +143,18 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 	if err != nil {
 		return err
 	}
-	c, err := checker.New(checker.Options{Sets: flags.sets})
+	plan, err := newPlan(flags, cmd.Flags().Changed, inputs)
 	if err != nil {
 		return err
+	}
+	flags.reports = plan.reports
+	targets, err := flags.targets()
+	if err != nil {
+		return err
+	}
+	c, err := checker.New(checker.Options{Sets: plan.sets, Waivers: plan.waivers, Today: waive.DateOf(env.now())})
+	if err != nil {
+		return plan.blame(err)
 	}
 	run := c.Check(cmd.Context(), inputs...)
 	for _, t := range targets {
@@ -148,7 +164,9 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 	}
 	code := exitClean
 	for i := range run.Designs {
-		code = weightier(code, codeOf(&run.Designs[i], class, flags.failOpen))
+		d := &run.Designs[i]
+		s := plan.settingsOf(i, d, inputs)
+		code = weightier(code, codeOf(d, s.class, s.failOpen))
 	}
 	if code != exitClean {
 		return &exitError{code, nil}

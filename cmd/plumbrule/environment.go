@@ -3,6 +3,7 @@ package main
 import (
 	"io"
 	"strconv"
+	"time"
 )
 
 // environment is everything a command reads of the world besides its flags and
@@ -11,6 +12,7 @@ type environment struct {
 	in       io.Reader
 	out, err io.Writer
 	getenv   func(string) string
+	now      func() time.Time
 	// terminal gives the width of the terminal behind out; ok is false where
 	// out is no terminal.
 	terminal func() (width int, ok bool)

@@ -82,11 +82,17 @@ func explainFigures(out io.Writer, check *catalog.Check, set *ruleset.Set) {
 		return
 	}
 	fmt.Fprintf(out, "\n%s (%s %s), %s\n", set.ID, set.Title, set.Edition, given.Clause)
+	if given.Off != nil {
+		fmt.Fprintf(out, "  %s\n", given.Off)
+	}
 	for i := range given.Figures {
 		f := &given.Figures[i]
 		asked := check.Figure(f.Name)
 		fmt.Fprintf(out, "  %-14s %s\n", f.Name, figureText(asked, f))
 		fmt.Fprintf(out, "  %-14s %s: %s\n", "", asked.About, status(f))
+		if amended := f.Amended(); amended != "" {
+			fmt.Fprintf(out, "  %-14s %s\n", "", amended)
+		}
 		if f.Note != "" {
 			fmt.Fprintf(out, "  %-14s %s\n", "", f.Note)
 		}

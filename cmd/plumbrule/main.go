@@ -6,6 +6,7 @@ import (
 	"context"
 	"os"
 	"os/signal"
+	"time"
 
 	"golang.org/x/term"
 )
@@ -14,7 +15,7 @@ func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	code := run(ctx, environment{
 		in: os.Stdin, out: os.Stdout, err: os.Stderr,
-		getenv: os.Getenv,
+		getenv: os.Getenv, now: time.Now,
 		terminal: func() (width int, ok bool) {
 			width, _, err := term.GetSize(int(os.Stdout.Fd()))
 			return width, err == nil

@@ -37,6 +37,7 @@ func newRootCommand(env environment) *cobra.Command {
 		newCheckCommand(env),
 		newExplainCommand(env),
 		newFactsCommand(env),
+		newFieldsheetCommand(env),
 		newSetsCommand(env),
 		newSchemaCommand(env),
 	)

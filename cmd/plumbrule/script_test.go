@@ -5,6 +5,7 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"github.com/rogpeppe/go-internal/testscript"
 )
@@ -14,11 +15,20 @@ func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){
 		"plumbrule": func() {
 			os.Exit(run(context.Background(), environment{
-				in: os.Stdin, out: os.Stdout, err: os.Stderr, getenv: os.Getenv,
+				in: os.Stdin, out: os.Stdout, err: os.Stderr, getenv: os.Getenv, now: today,
 				terminal: func() (int, bool) { return 0, false },
 			}, os.Args[1:]))
 		},
 	})
+}
+
+// today is the day that a script sets in TODAY, else one like any other.
+func today() time.Time {
+	day, err := time.Parse(time.DateOnly, os.Getenv("TODAY"))
+	if err != nil {
+		return time.Date(2026, 5, 1, 12, 0, 0, 0, time.UTC)
+	}
+	return day
 }
 
 // The scripts show the commands as a user types them: flags, streams, exit

@@ -72,6 +72,12 @@ func newSetsShowCommand(env environment) *cobra.Command {
 
 func showSet(out io.Writer, set *ruleset.Set) error {
 	fmt.Fprintf(out, "%s: %s\nedition    %s\npublisher  %s\nscope      %s\n", set.ID, set.Title, set.Edition, set.Publisher, set.Scope)
+	if set.Place != "" {
+		fmt.Fprintf(out, "place      %s\n", set.Place)
+	}
+	if set.Extends != "" {
+		fmt.Fprintf(out, "amends     %s\n", set.Extends)
+	}
 	for _, gap := range set.NotCovered {
 		fmt.Fprintf(out, "not here   %s\n", gap)
 	}
@@ -82,12 +88,13 @@ func showSet(out io.Writer, set *ruleset.Set) error {
 		check := &set.Checks[i]
 		for k := range check.Figures {
 			f := &check.Figures[k]
-			fmt.Fprintf(table, "%s\t%s\t%s\t%s\t%s\n", check.ID, f.Name, f.Text, f.Clause, f.Status)
+			fmt.Fprintf(table, "%s\t%s\t%s\t%s\t%s\n", check.ID, f.Name, f.Text, f.Clause, standing(check, f))
 		}
 	}
 	if err := table.Flush(); err != nil {
 		return err
 	}
+	showAmendments(out, set)
 	if len(set.Sources) > 0 {
 		fmt.Fprintln(out, "\nread in")
 	}

@@ -45,9 +45,11 @@ _species(figures, member) := {row |
 	row := _row(species.at, "groups", "beyond_species", {"species": species.value})
 }
 
+# A grade says nothing more where the species itself is in no group.
 _grade(figures, member) := {row |
 	grade := member.lumber.grade
 	not graded(figures, member)
+	count(_species(figures, member)) == 0
 	row := _row(grade.at, "grades", "beyond_grade", {"grade": grade.value})
 }
 

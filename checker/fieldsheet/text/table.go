@@ -145,7 +145,7 @@ func (p *printer) row(g *fieldsheet.Grid, c columns, fields []fieldsheet.Field, 
 			} else if !head && i < len(blocks[k]) {
 				piece = blocks[k][i]
 			}
-			right := g.Right[at] && (f.Span == 1 || !head)
+			right := g.Right[at] && f.Span == 1
 			line += strings.Repeat(" ", c.lead(at)) + p.cells.pad(piece, c.over(at, f.Span), right)
 			at += f.Span
 		}

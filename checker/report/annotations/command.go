@@ -75,8 +75,8 @@ func weigh(r *result.Result) (rank int, level string) {
 // title names the class, the check and whose figure it is.
 func title(r *result.Result) string {
 	words := fmt.Sprintf("%s: %s (%s", r.Consequence, content.Title(r), r.Set)
-	if r.Clause != "" && r.Clause != r.Status {
-		words += " " + r.Clause
+	if clause := content.Clause(r); clause != "" {
+		words += " " + clause
 	}
 	return content.Printable(words + ")")
 }
@@ -84,18 +84,11 @@ func title(r *result.Result) string {
 // message says on several lines what the report for the terminal says below a
 // first line.
 func message(r *result.Result) string {
-	lines := []string{content.Headline(r), strings.Join(content.Values(r), " | "), r.Reason}
-	if r.Needs != "" {
-		lines = append(lines, "to be shown: "+r.Needs)
-	}
-	for _, mend := range r.Mend {
-		lines = append(lines, "to mend: "+mend)
-	}
-	lines = append(lines, content.Where(r.See, r.Mark))
+	lines := append([]string{content.Headline(r)}, content.Details(r)...)
 	for i := range lines {
 		lines[i] = content.Printable(lines[i])
 	}
-	return strings.Join(slices.DeleteFunc(lines, func(s string) bool { return s == "" }), "\n")
+	return strings.Join(lines, "\n")
 }
 
 // logged makes s fit for a line of the log: runners look for the older spelling

@@ -93,6 +93,18 @@ func Margin(r *result.Result) string {
 	return side + " by " + MarginSize(r)
 }
 
+// Clause gives the clause that a result rests on. It is "" where that names none
+// but common practice.
+func Clause(r *result.Result) string {
+	if r.Clause == r.Status || r.Clause == commonPractice {
+		return ""
+	}
+	return r.Clause
+}
+
+// commonPractice is a clause and a status.
+const commonPractice = "common practice"
+
 // Values gives the words for measured value, limit and margin, as far as there
 // are any.
 func Values(r *result.Result) []string {

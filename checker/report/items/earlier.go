@@ -55,7 +55,13 @@ func (p Previous) of(report *result.Report, design int) []Earlier {
 			return p[i].Items
 		}
 	}
-	if len(p) == 1 && len(report.Designs) == 1 {
+	files := 0
+	for i := range report.Designs {
+		if report.Designs[i].Kind == "" {
+			files++
+		}
+	}
+	if len(p) == 1 && files == 1 && report.Designs[design].Kind == "" {
 		return p[0].Items
 	}
 	return nil

@@ -46,7 +46,8 @@ type List struct {
 }
 
 // Number numbers the findings of the design at an index of the report. Items
-// that earlier reports numbered keep their numbers.
+// that earlier reports numbered keep their numbers. What is found in a file of
+// waivers is for those who keep it, and formats do not number it.
 func Number(report *result.Report, design int, previous Previous) List {
 	d := &report.Designs[design]
 	earlier := previous.of(report, design)
@@ -76,7 +77,7 @@ func Number(report *result.Report, design int, previous Previous) List {
 		}
 	}
 	list.sort()
-	list.Past = settle(report.Sets, d, all, earlier, taken)
+	list.Past = settle(content.SetsOf(report, d), d, all, earlier, taken)
 	return list
 }
 

@@ -171,6 +171,12 @@ func TestNotFoundIsNotClosed(t *testing.T) {
 			r.Sets[0].ID = "state"
 			return r
 		}, []string{"past 1 open (the rule set town was not run; 0)"}},
+		{"not the sets of this design", func() *result.Report {
+			r := report()
+			r.Sets = append(r.Sets, result.Set{ID: "state"})
+			r.Designs[0].Sets = []string{"state"}
+			return r
+		}, []string{"past 1 open (the rule set town was not run; 0)"}},
 		{"failed as a whole", func() *result.Report { return report(failed("a")) },
 			[]string{"could not run: 2 a", "past 1 open (the check a could not run, see item 2; 2)"}},
 		{"failed elsewhere", func() *result.Report { return report(failed("a", "/stairs/1")) },
@@ -212,6 +218,13 @@ func TestWhichDesign(t *testing.T) {
 	one := report(outside("b", "/0", "B", ""))
 	if list := items.Number(one, 0, previous); len(list.Past) != 1 {
 		t.Errorf("a file of another name is not taken for the next revision: %s", words(list))
+	}
+	one.Designs = append(one.Designs, result.Design{Kind: result.KindWaivers, File: "waivers.yaml"})
+	if list := items.Number(one, 0, previous); len(list.Past) != 1 {
+		t.Errorf("a file of waivers counts as a second design: %s", words(list))
+	}
+	if list := items.Number(one, 1, previous); len(list.Past) != 0 {
+		t.Errorf("a file of waivers is taken for the design: %s", words(list))
 	}
 	two := report(outside("b", "/0", "B", ""))
 	two.Designs = append(two.Designs, result.Design{File: "./jobs/old.deck.yaml"})

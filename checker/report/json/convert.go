@@ -15,6 +15,9 @@ func convert(r *result.Report, previous items.Previous) report {
 		Cautions: content.Cautions(),
 	}
 	for i := range r.Designs {
+		if r.Designs[i].Kind != "" {
+			continue
+		}
 		list := items.Number(r, i, previous)
 		numbers := list.Numbers()
 		for j := range r.Designs[i].Findings {

@@ -26,6 +26,9 @@ func ReadPrevious(data []byte) (items.Previous, error) {
 	}
 	previous := items.Previous{}
 	for i := range written.Designs {
+		if written.Designs[i].Kind != "" {
+			continue
+		}
 		review, err := readReview(&written.Designs[i])
 		if err != nil {
 			return nil, fmt.Errorf("%s: %w", written.Designs[i].File, err)

@@ -24,7 +24,7 @@ func convertDesign(report *result.Report, d *result.Design) suite {
 	s := suite{
 		Name:       content.Printable(d.File),
 		Properties: &properties{about(report, d)},
-		Out:        "rule sets in use: " + content.SetNames(report.Sets) + "\n" + strings.Join(content.Cautions(), "\n") + "\n",
+		Out:        "rule sets in use: " + content.SetNames(content.SetsOf(report, d)) + "\n" + strings.Join(content.Cautions(), "\n") + "\n",
 	}
 	for i := range d.Problems {
 		s.Cases = append(s.Cases, problemCase(d, &d.Problems[i]))
@@ -48,8 +48,9 @@ func about(report *result.Report, d *result.Design) []property {
 			list = append(list, property{p.Name, content.Printable(p.Value)})
 		}
 	}
-	for i := range report.Sets {
-		set := &report.Sets[i]
+	sets := content.SetsOf(report, d)
+	for i := range sets {
+		set := &sets[i]
 		list = append(list, property{"set." + set.ID, content.Edition(set)})
 		if len(set.NotCovered) > 0 {
 			list = append(list, property{"set." + set.ID + ".does-not-cover", strings.Join(set.NotCovered, "; ")})
@@ -101,23 +102,10 @@ func caseName(r *result.Result) string {
 
 // details is what a reader unfolds below the message.
 func details(d *result.Design, r *result.Result) string {
-	lines := []string{
-		place(d, r.Span.Start) + ": " + string(r.Consequence) + ": " + content.Headline(r),
-		strings.Join(content.Values(r), " | "),
-		r.Reason,
-	}
-	for _, note := range r.Notes {
-		lines = append(lines, "remark: "+note)
-	}
-	for _, mend := range r.Mend {
-		lines = append(lines, "to mend: "+mend)
-	}
-	lines = append(lines, content.Where(r.See, r.Mark))
+	lines := append([]string{place(d, r.Span.Start) + ": " + string(r.Consequence) + ": " + content.Headline(r)}, content.Details(r)...)
 	var text strings.Builder
 	for _, line := range lines {
-		if line != "" {
-			text.WriteString(content.Printable(line) + "\n")
-		}
+		text.WriteString(content.Printable(line) + "\n")
 	}
 	return text.String()
 }

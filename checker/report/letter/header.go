@@ -23,7 +23,7 @@ func (p *printer) header(report *result.Report, d *result.Design) {
 	} else {
 		rows[0] = row("Drawings", "not read")
 	}
-	rows = append(rows, row("Typed in as", code(d.File)), row("Reviewed against", plain(content.SetNames(report.Sets))))
+	rows = append(rows, row("Typed in as", code(d.File)), row("Reviewed against", plain(content.SetNames(content.SetsOf(report, d)))))
 	if d.ReviewedAgainst != "" {
 		rows = append(rows, row("Also to be held against", plain(d.ReviewedAgainst)+", which this letter has not seen"))
 	}
@@ -37,6 +37,26 @@ func (p *printer) header(report *result.Report, d *result.Design) {
 		counts = append(counts, fmt.Sprintf("%s %d", tally.Outcome, tally.N))
 	}
 	p.block("Results: " + strings.Join(counts, ", ") + ".")
+}
+
+// waivers lists the findings on the files of waivers. They are for those who
+// keep these, so nobody is asked to answer them and they have no numbers.
+func (p *printer) waivers(designs []result.Design) {
+	var lines []string
+	for i := range designs {
+		d := &designs[i]
+		if d.Kind != result.KindWaivers {
+			continue
+		}
+		for j := range d.Findings {
+			r := &d.Findings[j]
+			lines = append(lines, fmt.Sprintf("- %s line %d: %s", code(d.File), max(r.Span.Start.Line, 1), plain(content.Sentence(content.Headline(r)))))
+		}
+	}
+	if lines != nil {
+		p.heading(2, "Waivers")
+		p.block(lines...)
+	}
 }
 
 // problems says why a design could not be read.

@@ -79,8 +79,10 @@ func (p *printer) item(item items.Item) {
 	}
 	tell("Also: ", escaped(sentences(messages[1:])))
 	tell("", distinct(item.Results, asked))
+	tell("By engineering: ", escaped(distinct(item.Results, content.Engineered)))
 	tell("To be shown: ", distinct(item.Results, func(r *result.Result) string { return code(r.Needs) }))
 	tell("Reason: ", escaped(distinct(item.Results, func(r *result.Result) string { return r.Reason })))
+	tell("", escaped(distinct(item.Results, func(r *result.Result) string { return title(r.Amended) })))
 	tell("Remark: ", escaped(each(item.Results, func(r *result.Result) []string { return r.Notes })))
 	if p.opts.Verbose {
 		tell("Why: ", escaped(distinct(item.Results, func(r *result.Result) string { return r.Why })))
@@ -98,8 +100,8 @@ func (p *printer) item(item items.Item) {
 func asked(r *result.Result) string {
 	line := "**" + plain(r.Set) + "**, " + plain(r.Check)
 	values := content.Values(r)
-	if r.Limit == nil && r.Clause != "" && r.Clause != r.Status {
-		values = append(values, r.Clause)
+	if clause := content.Clause(r); r.Limit == nil && clause != "" {
+		values = append(values, clause)
 	}
 	for i, value := range values {
 		if i == 0 {

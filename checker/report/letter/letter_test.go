@@ -173,6 +173,23 @@ func TestEveryLetterHasItsCautions(t *testing.T) {
 	}
 }
 
+// TestWaiversAreNoDesign keeps a file of waivers out of the numbered items.
+func TestWaiversAreNoDesign(t *testing.T) {
+	canned := reporttest.Canned(t)
+	canned.Designs = append(canned.Designs[4:], result.Design{Kind: result.KindWaivers, File: "waivers.yaml", Findings: []result.Result{{
+		Check: "waivers/unused", Set: "waivers", Outcome: result.Outside, Consequence: result.Workmanship, Message: "waiver excuses nothing", Fingerprint: "ee50",
+	}}})
+	text := write(t, letter.Options{}, canned)
+	if strings.Contains(text, "Review: waivers") || itemLine.MatchString(text) || !strings.Contains(text, "## Waivers\n\n- `waivers.yaml` line 1: Waiver excuses nothing.\n") {
+		t.Errorf("got\n%s", text)
+	}
+	canned.Designs[1].Disposition = result.CorrectionsNoted
+	canned.Designs[1].Findings[0].Have, canned.Designs[1].Findings[0].Limit = &result.Value{Text: "nothing"}, &result.Value{Text: "a finding"}
+	if previous := after(t, canned, nil); len(previous) != 1 {
+		t.Errorf("the report numbers %v", previous)
+	}
+}
+
 type full struct{}
 
 var errFull = errors.New("no room")

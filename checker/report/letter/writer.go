@@ -30,7 +30,9 @@ func New(opts Options) Writer { return Writer{opts} }
 func (w Writer) Write(to io.Writer, report result.Report) error {
 	p := &printer{out: bufio.NewWriter(to), opts: w.opts}
 	for i := range report.Designs {
-		p.letter(&report, i)
+		if report.Designs[i].Kind == "" {
+			p.letter(&report, i)
+		}
 	}
 	p.closing(&report)
 	return p.out.Flush()
@@ -67,6 +69,7 @@ func (p *printer) closing(report *result.Report) {
 	if len(report.Designs) > 1 {
 		p.block("---")
 	}
+	p.waivers(report.Designs)
 	p.heading(2, "Rule sets")
 	var lines []string
 	for i := range report.Sets {

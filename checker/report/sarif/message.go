@@ -9,22 +9,11 @@ import (
 
 // words says of a result what services show next to its line.
 func words(r *result.Result) string {
-	parts := []string{content.Headline(r), strings.Join(content.Values(r), ", ")}
-	if r.Needs != "" {
-		parts = append(parts, "to be shown: "+r.Needs)
-	}
-	if r.Outcome == result.Excused && r.Reason != "" {
-		parts = append(parts, "excused: "+r.Reason)
-	}
-	for _, mend := range r.Mend {
-		parts = append(parts, "to mend: "+mend)
-	}
-	parts = append(parts, content.Where(r.See, r.Mark))
 	basis := "rule set " + r.Set
-	if r.Clause != "" && r.Clause != r.Status {
-		basis += ", " + r.Clause
+	if clause := content.Clause(r); clause != "" {
+		basis += ", " + clause
 	}
-	return content.Sentences(append(parts, basis)...)
+	return content.Sentences(append(append([]string{content.Headline(r)}, content.Details(r)...), basis)...)
 }
 
 // message escapes what the format would take for a placeholder or a link

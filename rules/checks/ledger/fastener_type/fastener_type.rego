@@ -1,6 +1,6 @@
 # METADATA
 # title: Kind of ledger fastener
-# description: What holds each ledger, against the kinds that the table of spacings was made for and their least diameter.
+# description: What holds each ledger, against the kinds that the table of spacings was made for and their least diameter. Kinds that follow a listing of their own need that listing shown.
 # custom:
 #   id: ledger/fastener-type
 #   aliases: []
@@ -11,12 +11,14 @@
 #     accepted: {type: list, relation: one of, about: kinds that the table is for}
 #     listed: {type: list, about: kinds that follow a listing of their own}
 #     min_diameter: {type: length, relation: at least, about: least diameter}
+#   values: {fastener: words, listing: words}
 #   messages:
 #     outside: "the ledger is held by {have}, accepted are {limit}"
 #     within: "the ledger is held by {have}"
-#     listed: "the ledger is held by {have}, which is outside the table: its listing or an engineer is needed"
 #     diameter: "ledger fasteners are {have} thick, the limit is {limit}"
-#   mend: ["lag screws or through-bolts of the accepted diameter", "the listing of the fastener, with its spacing"]
+#   exempt:
+#     listed: "a {fastener} follows its own listing: {listing}"
+#   mend: ["lag screws or through-bolts of the accepted diameter", "fasteners with a listing for ledgers, shown with its spacing"]
 package checks.ledger.fastener_type
 
 import data.figures.ledger.fastener_type as figures
@@ -33,26 +35,26 @@ _accepted[i] := ledger if {
 	ledger.fastener_type.value in figures.accepted
 }
 
-_say[i] := "listed" if {
+_listed[i] := ledger if {
 	some i, ledger in _known
 	ledger.fastener_type.value in figures.listed
 	not _accepted[i]
 }
 
-_say[i] := "outside" if {
-	some i, ledger in _known
-	not ledger.fastener_type.value in figures.listed
-	not _accepted[i]
+readings contains {
+	"at": ledger.fastener_type.at, "have": ledger.fastener_type.value,
+	"figure": "accepted", "limit": figures.accepted, "outside": false,
+} if {
+	some ledger in _accepted
 }
-
-_say[i] := "within" if some i, _ in _accepted
 
 readings contains {
 	"at": ledger.fastener_type.at, "have": ledger.fastener_type.value,
-	"figure": "accepted", "limit": figures.accepted,
-	"outside": _say[i] != "within", "say": _say[i],
+	"figure": "accepted", "limit": figures.accepted, "outside": true,
 } if {
 	some i, ledger in _known
+	not _accepted[i]
+	not _listed[i]
 }
 
 readings contains {
@@ -63,6 +65,13 @@ readings contains {
 	some ledger in _accepted
 }
 
+exempt contains {
+	"at": ledger.fastener_type.at, "because": "listed",
+	"fastener": ledger.fastener_type.value, "listing": ledger.fastener_listing.value,
+} if {
+	some ledger in _listed
+}
+
 unknown contains {"at": ledger.at, "needs": "platforms[].ledger.fasteners.type"} if {
 	some i, ledger in input.ledgers
 	not _known[i]
@@ -71,4 +80,9 @@ unknown contains {"at": ledger.at, "needs": "platforms[].ledger.fasteners.type"}
 unknown contains {"at": ledger.at, "needs": "platforms[].ledger.fasteners.diameter"} if {
 	some ledger in _accepted
 	not ledger.fastener_diameter
+}
+
+unknown contains {"at": ledger.at, "needs": "platforms[].ledger.fasteners.listing"} if {
+	some ledger in _listed
+	not ledger.fastener_listing
 }

@@ -1,6 +1,6 @@
 # METADATA
 # title: Post size
-# description: The nominal size of each post, against the sizes that the set accepts.
+# description: The lesser side of each post, actual and not nominal, against the least that the set accepts.
 # custom:
 #   id: posts/size
 #   aliases: []
@@ -8,11 +8,10 @@
 #   why: A thin post leaves no room to seat the beam and to fasten its hardware.
 #   applies_when: posts stand under a beam
 #   figures:
-#     accepted: {type: list, relation: one of, about: nominal sizes accepted}
-#   values: {material: words}
+#     min: {type: length, relation: at least, about: least actual side of a post}
+#   values: {material: words, size: words}
 #   messages:
-#     outside: "post is {have}, accepted are {limit}"
-#     within: "post is {have}"
+#     outside: "post of {size} is {have} on its lesser side, the limit is {limit}"
 #   exempt:
 #     material: "the post is of {material}, the sizes are for wood"
 #   mend: ["thicker posts"]
@@ -28,17 +27,14 @@ _other contains i if {
 	post.material.value != "wood"
 }
 
-_accepted[i] := post.size.value in figures.accepted if {
+readings contains {
+	"at": post.least_side.at, "have": post.least_side.value,
+	"figure": "min", "limit": figures.min,
+	"outside": post.least_side.value < figures.min,
+	"size": post.size.value,
+} if {
 	some i, post in input.posts
 	not i in _other
-}
-
-readings contains {
-	"at": input.posts[i].size.at, "have": input.posts[i].size.value,
-	"figure": "accepted", "limit": figures.accepted,
-	"outside": accepted == false,
-} if {
-	some i, accepted in _accepted
 }
 
 exempt contains {"at": input.posts[i].at, "because": "material", "material": input.posts[i].material.value} if {

@@ -1,33 +1,30 @@
 # METADATA
 # title: Posts of another material
-# description: Posts that are not of wood, for which no table of post heights was made.
+# description: The material of the posts where it is shown, against the one that the tables of post heights were made for.
 # custom:
 #   id: scope/post-material
 #   aliases: []
 #   consequence: structure
 #   why: Steel, aluminum and masonry posts fail in other ways than wood, mostly at base and top.
-#   applies_when: posts of another material than wood are described
+#   applies_when: a material is shown for a post
 #   figures:
 #     accepted: {type: list, relation: one of, about: materials that the tables are for}
 #   messages:
 #     outside: "the posts are of {have}: outside the prescriptive tables, a licensed engineer is needed"
 #     within: "the posts are of {have}"
 #   exempt:
-#     wood: "the post is of wood, or nothing else is said of it"
+#     unsaid: "no other material than wood is said of the post"
 #   mend: ["a design by a licensed engineer for posts, bases and caps", "posts of wood"]
 package checks.scope.post_material
 
 import data.figures.scope.post_material as figures
 
-applies if count(_other) > 0
+applies if count(_shown) > 0
 
-_other[i] := post.material if {
-	some i, post in input.posts
-	post.material.value != "wood"
-}
+_shown[i] := post.material if some i, post in input.posts
 
 _refused contains i if {
-	some i, material in _other
+	some i, material in _shown
 	not material.value in figures.accepted
 }
 
@@ -35,10 +32,10 @@ readings contains {
 	"at": material.at, "have": material.value,
 	"figure": "accepted", "limit": figures.accepted, "outside": i in _refused,
 } if {
-	some i, material in _other
+	some i, material in _shown
 }
 
-exempt contains {"at": post.at, "because": "wood"} if {
+exempt contains {"at": post.at, "because": "unsaid"} if {
 	some i, post in input.posts
-	not _other[i]
+	not _shown[i]
 }

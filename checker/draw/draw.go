@@ -1,0 +1,152 @@
+package draw
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"plumbrule/checker/draw/paper"
+	"plumbrule/checker/facts"
+	"plumbrule/checker/measure"
+	"plumbrule/checker/model"
+	"plumbrule/checker/result"
+)
+
+// View is what is looked at.
+type View string
+
+// The views.
+const (
+	Plan      View = "plan"      // the walking surface from above
+	Framing   View = "framing"   // the frame from above
+	Elevation View = "elevation" // from the front, and cut out from the house
+	Stairs    View = "stairs"    // cut through each stair
+)
+
+// Views lists all views, in the order of their sheets.
+func Views() []View { return []View{Plan, Framing, Elevation, Stairs} }
+
+// Options say what is drawn and on what paper. The zero value draws all views,
+// without findings, on the paper that goes with the design's units.
+type Options struct {
+	Views []View
+	Paper string // a name of Papers; "" for the one that goes with the units
+	// Source names the file that the design came from, for the title block.
+	Source string
+	// Report is a run over this one design, whose findings are numbered on the
+	// drawings; nil for drawings without findings.
+	Report *result.Report
+}
+
+// drafter holds what all figures are drawn from.
+type drafter struct {
+	deck  *model.Deck
+	facts *facts.Facts
+	out   *facts.SettingOut
+	fonts *paper.Fonts
+}
+
+// Sheets draws a design that was read and derived without problems. The error
+// says that an option is unknown, or that the letters cannot be read.
+func Sheets(deck *model.Deck, f *facts.Facts, options Options) ([]*paper.Sheet, error) {
+	format, err := paperFormat(options.Paper, deck.System)
+	if err != nil {
+		return nil, err
+	}
+	if len(options.Views) == 0 {
+		options.Views = Views()
+	}
+	fonts, err := paper.OpenFonts()
+	if err != nil {
+		return nil, err
+	}
+	if options.Report != nil && len(options.Report.Designs) != 1 {
+		return nil, errors.New("findings can be drawn of one design at a time")
+	}
+	d := &drafter{deck: deck, facts: f, out: facts.SetOut(deck), fonts: fonts}
+	set := newSheetSet(d, format, options)
+	for _, view := range options.Views {
+		drawings, err := d.drawings(view)
+		if err != nil {
+			return nil, err
+		}
+		for _, drawing := range drawings {
+			set.add(drawing)
+		}
+	}
+	return set.finish(), nil
+}
+
+// drawing is what goes onto one sheet: one figure or several at one scale.
+type drawing struct {
+	view    View
+	name    string
+	about   string
+	figures []func(scale) *figure
+}
+
+// drawings lists the sheets of a view, without those for which the design shows
+// too little.
+func (d *drafter) drawings(view View) ([]drawing, error) {
+	var list []drawing
+	for i := range d.out.Platforms {
+		p := &d.out.Platforms[i]
+		if p.Outline == nil {
+			continue
+		}
+		name := d.platformName(i)
+		switch view {
+		case Plan:
+			list = append(list, drawing{view, "Plan of " + name, "Plan of " + name + " from above, the house at the top: outline, edges with drops and guards, stairs, doors and windows, boards.",
+				[]func(scale) *figure{func(s scale) *figure { return d.surfacePlan(s, i) }}})
+		case Framing:
+			list = append(list, drawing{view, "Framing of " + name, "Frame of " + name + " from above, the house at the top: ledger, joists, beams, posts and footings.",
+				[]func(scale) *figure{func(s scale) *figure { return d.framingPlan(s, i) }}})
+		case Elevation:
+			list = append(list, drawing{view, "Elevation of " + name, "Elevation of " + name + " from the front, and a section through it out from the house, with the ground as far as the design shows it.",
+				[]func(scale) *figure{
+					func(s scale) *figure { return d.frontElevation(s, i) },
+					func(s scale) *figure { return d.section(s, i) },
+				}})
+		case Stairs:
+		default:
+			return nil, fmt.Errorf("unknown view %q; views: %s", view, viewList())
+		}
+	}
+	if view == Stairs {
+		for k := range d.out.Stairs {
+			label := "stair " + d.out.Stairs[k].Label
+			list = append(list, drawing{view, "Section of " + label, "Section through " + label + ": risers, treads, stringer, handrail, landing and ground.",
+				[]func(scale) *figure{func(s scale) *figure { return d.stairSection(s, k) }}})
+		}
+	}
+	return list, nil
+}
+
+func viewList() string {
+	var names []string
+	for _, v := range Views() {
+		names = append(names, string(v))
+	}
+	return strings.Join(names, ", ")
+}
+
+func (d *drafter) figure(s scale, title string) *figure {
+	return &figure{fonts: d.fonts, system: d.deck.System, scale: s, title: title}
+}
+
+// platformName is what a platform is called.
+func (d *drafter) platformName(i int) string {
+	if len(d.out.Platforms) == 1 && d.deck.Platforms[i].Mark == nil {
+		return "the deck"
+	}
+	return "platform " + d.out.Platforms[i].Label
+}
+
+// units says how dimensions are to be read.
+func (d *drafter) units() string {
+	if d.deck.System == measure.Metric {
+		return "Dimensions are in millimetres, rounded to the millimetre from the exact value. Do not scale the drawing."
+	}
+	return "Dimensions are in feet and inches, rounded to 1/16 in from the exact value. Do not scale the drawing."
+}

@@ -1,0 +1,166 @@
+package draw
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"plumbrule/checker/draw/paper"
+	"plumbrule/checker/geometry"
+	"plumbrule/checker/measure"
+)
+
+// Sizes of letters, in points.
+const (
+	small  = 6.5
+	normal = 7.5
+	large  = 10.5
+)
+
+// figure is one picture at one scale, in points from the origin of the plan.
+type figure struct {
+	fonts  *paper.Fonts
+	system measure.System
+	scale  scale
+	title  string
+
+	lines, dims, words []paper.Item
+	// taken is the room of words and markers; strokes are the lines that words
+	// had better keep off.
+	taken   []paper.Box
+	strokes [][2]paper.Point
+	anchors []anchor
+	symbols []symbol
+	missing []string
+	remarks []string
+	rulers  rulers
+}
+
+// anchor is the spot of the drawing for what a pointer leads to.
+type anchor struct {
+	pointer string
+	spot    paper.Point
+}
+
+// at puts a place of the plan on paper.
+func (f *figure) at(p geometry.Point) paper.Point {
+	return paper.Point{X: f.on(p.X), Y: f.on(p.Y)}
+}
+
+// on is a length on paper.
+func (f *figure) on(l measure.Length) float64 { return float64(l) * f.scale.points() }
+
+func (f *figure) all(ring geometry.Ring) []paper.Point {
+	points := make([]paper.Point, len(ring))
+	for i, p := range ring {
+		points[i] = f.at(p)
+	}
+	return points
+}
+
+// draw adds lines and areas.
+func (f *figure) draw(list ...paper.Item) {
+	for _, item := range list {
+		if p, ok := item.(paper.Path); ok && p.Stroke != paper.Faint {
+			for i := 1; i < len(p.Points); i++ {
+				f.strokes = append(f.strokes, [2]paper.Point{p.Points[i-1], p.Points[i]})
+			}
+			if p.Closed && len(p.Points) > 2 {
+				f.strokes = append(f.strokes, [2]paper.Point{p.Points[len(p.Points)-1], p.Points[0]})
+			}
+		}
+	}
+	f.lines = append(f.lines, list...)
+}
+
+func (f *figure) line(a, b paper.Point, stroke paper.Stroke) { f.draw(paper.Line(a, b, stroke)) }
+
+// write adds words where they are and keeps their room.
+func (f *figure) write(t paper.Text) {
+	f.words = append(f.words, t)
+	f.taken = append(f.taken, t.Box())
+}
+
+// anchor remembers the spot of an element. The first one given counts.
+func (f *figure) anchor(pointer string, spot paper.Point) {
+	f.anchors = append(f.anchors, anchor{pointer, spot})
+}
+
+// miss notes something that the design does not show, by its field or in words.
+func (f *figure) miss(what string) {
+	if what = fieldWords(what); !slices.Contains(f.missing, what) {
+		f.missing = append(f.missing, what)
+	}
+}
+
+// remark notes how something is drawn.
+func (f *figure) remark(words string) {
+	if !slices.Contains(f.remarks, words) {
+		f.remarks = append(f.remarks, words)
+	}
+}
+
+// use notes that the legend has to explain a symbol.
+func (f *figure) use(s symbol) {
+	if !slices.Contains(f.symbols, s) {
+		f.symbols = append(f.symbols, s)
+	}
+}
+
+// items are all items in the order in which they are painted: words come last,
+// since they wipe the lines below them away.
+func (f *figure) items() []paper.Item { return slices.Concat(f.lines, f.dims, f.words) }
+
+// free reports whether a box meets no words and no marker.
+func (f *figure) free(boxes ...paper.Box) bool {
+	for _, b := range boxes {
+		if slices.ContainsFunc(f.taken, b.Meets) {
+			return false
+		}
+	}
+	return true
+}
+
+// crossings counts the lines that run through boxes.
+func (f *figure) crossings(boxes ...paper.Box) int {
+	n := 0
+	for _, s := range f.strokes {
+		if slices.ContainsFunc(boxes, func(b paper.Box) bool { return b.Crosses(s[0], s[1]) }) {
+			n++
+		}
+	}
+	return n
+}
+
+// around lists places round a point on wider and wider rings, nearer ones first.
+func around(p paper.Point, from, to float64) []paper.Point {
+	var list []paper.Point
+	for r := from; r <= to; r += 7 {
+		const ways = 16
+		for i := range ways {
+			// Start to the lower right, where the eye looks for a note.
+			sin, cos := math.Sincos(2*math.Pi*float64(i)/ways + math.Pi/8)
+			list = append(list, p.Plus(r*cos, r*sin))
+		}
+	}
+	return list
+}
+
+// fieldWords puts the path of a field into words: "decking overhang" for
+// "platforms[].decking.overhang". Words that are no path stay as they are.
+func fieldWords(path string) string {
+	if !strings.Contains(path, "[]") {
+		return path
+	}
+	parts := strings.Split(strings.ReplaceAll(path, "[]", ""), ".")
+	if len(parts) > 2 && parts[0] == "platforms" {
+		parts = parts[1:]
+	}
+	for i, p := range parts {
+		if i < len(parts)-1 && strings.HasSuffix(p, "s") && p != "joists" {
+			p = strings.TrimSuffix(p, "s")
+		}
+		parts[i] = strings.ReplaceAll(p, "_", " ")
+	}
+	return strings.Join(parts, " ")
+}

@@ -1,0 +1,138 @@
+package draw
+
+import (
+	"cmp"
+	"slices"
+
+	"plumbrule/checker/draw/paper"
+	"plumbrule/checker/facts"
+	"plumbrule/checker/geometry"
+	"plumbrule/checker/measure"
+)
+
+// postChains dimensions the posts along each beam: from where the design
+// measures them, from post to post, to the end of the beam.
+func (p *planner) postChains() {
+	f := p.f
+	var drawn [][]measure.Length
+	for i := range p.plan.Beams {
+		b := &p.plan.Beams[i]
+		if len(b.Posts) == 0 || len(b.Lines) == 0 {
+			continue
+		}
+		list := p.postStretches(b)
+		if !level(b) {
+			for _, d := range list {
+				f.beside(d, -firstLine*0.8)
+			}
+			continue
+		}
+		values := make([]measure.Length, len(list))
+		for k := range list {
+			values[k] = list[k].value
+		}
+		if slices.ContainsFunc(drawn, func(o []measure.Length) bool { return slices.Equal(o, values) }) {
+			continue
+		}
+		drawn = append(drawn, values)
+		f.chain(below, list)
+	}
+}
+
+// level reports whether a beam lies along the house.
+func level(b *facts.BeamPlan) bool { return len(b.Lines) > 0 && b.Lines[0].A.Y == b.Lines[0].B.Y }
+
+// postStretches lists the dimensions along one beam.
+func (p *planner) postStretches(b *facts.BeamPlan) []stretch {
+	f := p.f
+	posts := slices.Clone(b.Posts)
+	slices.SortStableFunc(posts, func(a, c facts.SpotPlan) int { return cmp.Compare(a.Along, c.Along) })
+	first, last := posts[0], posts[len(posts)-1]
+	var list []stretch
+	// Posts are measured from a place that need not be the end of the beam.
+	zero := geometry.Segment{A: first.Place, B: b.Lines[len(b.Lines)-1].B}.At(-first.Along)
+	if len(posts) > 1 {
+		zero = geometry.Segment{A: first.Place, B: last.Place}.At(-first.Along)
+	}
+	if first.Along > 0 {
+		list = append(list, stretch{from: f.at(zero), to: f.at(first.Place), value: first.Along})
+	}
+	for k := 1; k < len(posts); k++ {
+		list = append(list, stretch{from: f.at(posts[k-1].Place), to: f.at(posts[k].Place), value: posts[k].Along - posts[k-1].Along})
+	}
+	end := b.Lines[len(b.Lines)-1].B
+	if !b.OpenEnd && last.Place.To(end) > measure.Inch/4 && zero.To(end) > zero.To(last.Place) {
+		list = append(list, stretch{from: f.at(last.Place), to: f.at(end), value: last.Place.To(end)})
+	}
+	return list
+}
+
+// outwardChain dimensions how far out beams lie, from the house face on, to
+// the edge of the frame.
+func (p *planner) outwardChain() {
+	f := p.f
+	box := p.plan.Outline.Bounds()
+	from := geometry.Point{X: box.Max.X, Y: box.Min.Y}
+	var list []stretch
+	for _, b := range p.outBeams() {
+		y := b.Lines[0].A.Y
+		if y <= from.Y {
+			continue
+		}
+		to := geometry.Point{X: box.Max.X, Y: y}
+		list = append(list, stretch{from: f.at(from), to: f.at(to), value: y - from.Y})
+		from = to
+	}
+	if p.plan.Frame != nil {
+		if end := p.plan.Frame.Bounds().Max.Y; end-from.Y > measure.Inch/4 {
+			list = append(list, stretch{from: f.at(from), to: f.at(geometry.Point{X: box.Max.X, Y: end}), value: end - from.Y})
+		}
+	}
+	if len(list) > 0 {
+		f.chain(atRight, list)
+	}
+}
+
+// outBeams are the beams along the house, nearest first, each distance once.
+func (p *planner) outBeams() []*facts.BeamPlan {
+	var list []*facts.BeamPlan
+	for i := range p.plan.Beams {
+		b := &p.plan.Beams[i]
+		if level(b) && !slices.ContainsFunc(list, func(o *facts.BeamPlan) bool { return o.Lines[0].A.Y == b.Lines[0].A.Y }) {
+			list = append(list, b)
+		}
+	}
+	slices.SortFunc(list, func(a, b *facts.BeamPlan) int { return cmp.Compare(a.Lines[0].A.Y, b.Lines[0].A.Y) })
+	return list
+}
+
+// spanChain dimensions the joist that spans furthest: clear from support to
+// support, and what passes the last one.
+func (p *planner) spanChain() {
+	f, s := p.f, p.governing()
+	if s == nil {
+		return
+	}
+	along := func(c geometry.Point) measure.Length { return s.Line.Along(c) }
+	at := func(d measure.Length) paper.Point { return f.at(s.Line.At(d)) }
+	var list []stretch
+	for k := 1; k < len(s.Supports); k++ {
+		a, b := &s.Supports[k-1], &s.Supports[k]
+		if a.Half == 0 || b.Half == 0 {
+			continue
+		}
+		from, to := along(a.Center)+a.Half, along(b.Center)-b.Half
+		if to > from {
+			list = append(list, stretch{from: at(from), to: at(to), value: to - from, after: "clear"})
+		}
+	}
+	if len(list) == 0 {
+		return
+	}
+	to := atLeft
+	if p.plan.Joists.AlongHouse {
+		to = above
+	}
+	f.chain(to, list)
+	f.remark("\"Clear\" is the joist span from face to face of what carries it, where it is longest.")
+}

@@ -1,0 +1,260 @@
+package pdf
+
+import (
+	"plumbrule/checker/fieldsheet"
+	"plumbrule/checker/measure"
+)
+
+// Space between the parts of a column and between columns, in points.
+const (
+	partGap   = 4
+	columnGap = 7
+)
+
+// sheetTable is a table with the widths of its parts.
+type sheetTable struct {
+	fieldsheet.Grid
+	title string
+	first []bool // the part starts a column
+	width []float64
+}
+
+// table writes a table, with its headings again where it runs into another
+// column.
+func (f *flow) table(t *fieldsheet.Table, sys measure.System) {
+	s := &sheetTable{Grid: t.Grid(sys), title: t.Title}
+	f.widths(s)
+	const together = 2 // rows that stay with the headings
+	head := f.headHeight(s)
+	f.need(head + together*rowFont.leading)
+	f.tableHead(s, s.title)
+	for i, row := range s.Rows {
+		height := f.rowHeight(s, row)
+		if f.y+height > f.bottom {
+			f.next()
+			again := s.title
+			if again == "" {
+				again = "Table"
+			}
+			f.tableHead(s, again+", continued")
+		}
+		f.row(s, row)
+		weight := hairline
+		if i == len(s.Rows)-1 {
+			weight = 0.6
+		}
+		f.rule(f.left, f.width, f.y, weight)
+	}
+	f.y += 1
+	for _, n := range t.Notes {
+		f.paragraph(n, noteFont, 0)
+	}
+	f.y += 1
+}
+
+// style is how the text of a part is set.
+func (s *sheetTable) style(field fieldsheet.Field, part int) font {
+	switch {
+	case field.Kind == fieldsheet.Unknown:
+		return mutedFont
+	case field.Span > 1 || s.Parts[part] == "":
+		return rowFont
+	case s.first[part]:
+		return firstFont
+	}
+	return otherFont
+}
+
+// widths gives numbers what they need, and words the rest.
+func (f *flow) widths(s *sheetTable) {
+	s.width, s.first = make([]float64, len(s.Parts)), make([]bool, len(s.Parts))
+	part := 0
+	for _, h := range s.Heads {
+		s.first[part] = true
+		part += h.Span
+	}
+	for i, name := range s.Parts {
+		f.use(partFont)
+		s.width[i] = f.pdf.GetStringWidth(name)
+	}
+	widen := func(fields []fieldsheet.Field, heads bool) {
+		part := 0
+		for _, field := range fields {
+			style := s.style(field, part)
+			if heads {
+				style = captionFont
+			}
+			f.use(style)
+			width := f.pdf.GetStringWidth(field.Text)
+			switch {
+			case field.Span == 1 && !(heads && s.Right[part]):
+				s.width[part] = max(s.width[part], width)
+			case field.Span > 1 && !heads:
+				s.width[part] += max(width-s.over(part, field.Span), 0)
+			}
+			part += field.Span
+		}
+	}
+	widen(s.Heads, true)
+	for _, row := range s.Rows {
+		widen(row, false)
+	}
+	f.fit(s)
+}
+
+// fit takes what does not fit from the widest words, or gives what is left to
+// the first of them, so that numbers stand at the right of every table.
+func (f *flow) fit(s *sheetTable) {
+	const least = 40
+	for over := s.over(0, len(s.Parts)) - f.width; over > 0.01; over = s.over(0, len(s.Parts)) - f.width {
+		widest := 0
+		for i := range s.width {
+			if !s.Right[i] && (s.Right[widest] || s.width[i] > s.width[widest]) {
+				widest = i
+			}
+		}
+		if s.width[widest] <= least {
+			return
+		}
+		s.width[widest] = max(s.width[widest]-over, least)
+	}
+	s.width[0] += f.width - s.over(0, len(s.Parts))
+}
+
+// lead is the space before a part.
+func (s *sheetTable) lead(part int) float64 {
+	switch {
+	case part == 0:
+		return 0
+	case s.first[part]:
+		return columnGap
+	}
+	return partGap
+}
+
+// over is the width of some parts with the space between them.
+func (s *sheetTable) over(part, span int) float64 {
+	sum := 0.0
+	for i := part; i < part+span; i++ {
+		sum += s.width[i]
+		if i > part {
+			sum += s.lead(i)
+		}
+	}
+	return sum
+}
+
+func (s *sheetTable) hasParts() bool {
+	for _, name := range s.Parts {
+		if name != "" {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *sheetTable) hasHeads() bool {
+	for _, h := range s.Heads {
+		if h.Text != "" {
+			return true
+		}
+	}
+	return false
+}
+
+func (f *flow) headHeight(s *sheetTable) float64 {
+	height := captionFont.leading
+	if s.hasHeads() {
+		height += float64(f.headLines(s)) * captionFont.leading
+	}
+	return height + partFont.leading
+}
+
+// headLines is the number of lines of the tallest column heading.
+func (f *flow) headLines(s *sheetTable) int {
+	lines, part := 1, 0
+	for _, h := range s.Heads {
+		lines = max(lines, len(f.wrap(h.Text, captionFont, s.over(part, h.Span)+columnGap/2)))
+		part += h.Span
+	}
+	return lines
+}
+
+// tableHead writes title, column headings and the names of the spellings. The
+// names share the last line above them where there is room beside it.
+func (f *flow) tableHead(s *sheetTable, title string) {
+	if title != "" {
+		f.paragraph(title, captionFont, 0)
+	}
+	beside := title != "" && !s.hasHeads() && f.beside(s, title)
+	if s.hasHeads() {
+		f.heads(s)
+	}
+	if s.hasParts() {
+		if !beside {
+			f.y += partFont.leading
+		}
+		x := f.left
+		for i, name := range s.Parts {
+			x += s.lead(i)
+			f.use(partFont)
+			f.text(x+s.width[i]-f.pdf.GetStringWidth(name), f.y-partFont.leading*baseline, name)
+			x += s.width[i]
+		}
+	}
+	f.rule(f.left, f.width, f.y, 0.6)
+}
+
+// beside reports whether the title leaves the parts behind the first free.
+func (f *flow) beside(s *sheetTable, title string) bool {
+	f.use(captionFont)
+	return f.pdf.GetStringWidth(title) < s.width[0]
+}
+
+// heads writes the column headings, the last line of each at the same height.
+func (f *flow) heads(s *sheetTable) {
+	lines := f.headLines(s)
+	x, part := f.left, 0
+	for _, h := range s.Heads {
+		x += s.lead(part)
+		width := s.over(part, h.Span)
+		block := f.wrap(h.Text, captionFont, width+columnGap/2)
+		for i, line := range block {
+			at := x
+			if s.Right[part] {
+				at += width - f.pdf.GetStringWidth(line)
+			}
+			f.text(at, f.y+float64(lines-len(block)+i+1)*captionFont.leading-captionFont.leading*baseline, line)
+		}
+		x += width
+		part += h.Span
+	}
+	f.y += float64(lines) * captionFont.leading
+}
+
+func (f *flow) rowHeight(s *sheetTable, row []fieldsheet.Field) float64 {
+	lines, part := 1, 0
+	for _, field := range row {
+		lines = max(lines, len(f.wrap(field.Text, s.style(field, part), s.over(part, field.Span)+0.1)))
+		part += field.Span
+	}
+	return float64(lines) * rowFont.leading
+}
+
+func (f *flow) row(s *sheetTable, row []fieldsheet.Field) {
+	x, part := f.left, 0
+	for _, field := range row {
+		x += s.lead(part)
+		style, width := s.style(field, part), s.over(part, field.Span)
+		for i, line := range f.wrap(field.Text, style, width+0.1) {
+			at := x
+			if s.Right[part] && field.Span == 1 {
+				at += width - f.pdf.GetStringWidth(line)
+			}
+			f.text(at, f.y+float64(i+1)*rowFont.leading-rowFont.leading*baseline, line)
+		}
+		x += width
+		part += field.Span
+	}
+	f.y += f.rowHeight(s, row)
+}

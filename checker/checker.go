@@ -12,6 +12,7 @@ import (
 	"plumbrule/checker/engine"
 	"plumbrule/checker/result"
 	"plumbrule/checker/ruleset"
+	"plumbrule/checker/sandbox"
 	"plumbrule/checker/waive"
 	"plumbrule/rules"
 )
@@ -28,6 +29,9 @@ type Options struct {
 	// Today is the day on which waivers hold or have run out. It is needed where
 	// one of them has a last day.
 	Today waive.Date
+	// Sandbox starts processes in which ServeForeign runs the checks that sets
+	// bring. Where it is nil, these could not run.
+	Sandbox *sandbox.Sandbox
 }
 
 // Checker holds compiled checks with the figures of its sets. It does not
@@ -56,7 +60,11 @@ func New(options Options) (*Checker, error) {
 	if err := errors.Join(c.loadSets(names), c.loadWaivers(options.Waivers)); err != nil {
 		return nil, err
 	}
-	if c.engine, err = engine.New(engine.Options{Checks: checks, Sets: c.sets}); err != nil {
+	running := engine.Options{Checks: checks, Sets: c.sets}
+	if options.Sandbox != nil {
+		running.Foreign = options.Sandbox
+	}
+	if c.engine, err = engine.New(running); err != nil {
 		return nil, err
 	}
 	return c, nil
@@ -79,10 +87,13 @@ func (c *Checker) loadSets(names []string) error {
 		c.ids[name] = set.ID
 		c.sets = append(c.sets, set)
 	}
-	return errors.Join(errs...)
+	if len(errs) > 0 {
+		return errors.Join(errs...)
+	}
+	return c.joinChecks()
 }
 
-// Catalog describes the checks.
+// Catalog describes the checks, those that the sets bring included.
 func (c *Checker) Catalog() *catalog.Catalog { return c.catalog }
 
 // Sets gives the active rule sets, in the order in which they were named.

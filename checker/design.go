@@ -23,6 +23,9 @@ func (c *Checker) design(ctx context.Context, in Input) (result.Design, []waive.
 	}
 	d.System = deck.System
 	titleBlock(&d, deck.Job)
+	if len(d.Sets) == 0 {
+		return d, nil // naming none to the engine would mean all
+	}
 	for _, r := range c.engine.Evaluate(ctx, f, d.Document, deck.System, d.Sets...) {
 		if r.Outcome == result.Within || r.Outcome == result.DoesNotApply {
 			d.Readings = append(d.Readings, r)

@@ -207,6 +207,23 @@ func compare(t *testing.T, file, got string) {
 	}
 }
 
+func TestEveryCheckHasFixtures(t *testing.T) {
+	folders := map[string]bool{}
+	for _, f := range fixtureFolders(t) {
+		folders[f.check] = true
+	}
+	ids := checkerFor(t, "").Catalog().IDs()
+	for _, id := range ids {
+		if !folders[id] {
+			t.Errorf("%s has no folder in fixtures/checks", id)
+		}
+		delete(folders, id)
+	}
+	for id := range folders {
+		t.Errorf("fixtures/checks/%s is no check", id)
+	}
+}
+
 // At every limit, just inside and just outside it, in inches and millimetres:
 // the value goes in as a builder would type it, the outcome must follow.
 func TestLimits(t *testing.T) {

@@ -44,6 +44,8 @@ type plain struct {
 	// of a list; -1 below it, or among all other words.
 	past  int64
 	alone bool // the fact is one of the whole design
+	inner bool // an inner band makes all values outside, in other words
+	quiet bool // past the limit the check says something else than outside
 	build func(p put)
 }
 
@@ -83,6 +85,10 @@ type value struct {
 func (p plain) values(m *mutation, text string) []value {
 	check, name, _ := strings.Cut(p.figure, " ")
 	declared := m.checks.Find(check).Figure(name)
+	if declared == nil {
+		m.t.Errorf("%s asks for no figure %s", check, name)
+		return nil
+	}
 	switch declared.Kind {
 	case catalog.Flag:
 		yes := text == "true"
@@ -142,7 +148,7 @@ func (p plain) sheets(m *mutation) []*sheet {
 		v.put.sheet = list[len(list)-1]
 		v.put.at, v.put.place = v.put.sheet.at()
 		p.build(v.put)
-		v.put.sheet.expect(v.outside, "%s of %d %q %t", p.figure, v.put.n, v.put.word, v.put.yes)
+		v.put.sheet.expect((v.outside || p.inner) && !p.quiet, "%s of %d %q %t", p.figure, v.put.n, v.put.word, v.put.yes)
 	}
 	return list
 }

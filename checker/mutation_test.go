@@ -14,7 +14,6 @@ import (
 	"plumbrule/checker/engine"
 	"plumbrule/checker/result"
 	"plumbrule/checker/ruleset"
-	"plumbrule/checker/ruleset/rulesettest"
 	"plumbrule/rules"
 )
 
@@ -67,18 +66,14 @@ func newMutation(t *testing.T, set *ruleset.Set, check *ruleset.Check) *mutation
 // the time that all take.
 func catalogOf(t *testing.T, id string) *catalog.Catalog {
 	t.Helper()
-	all := rules.Checks()
-	whole, err := catalog.Load(all)
-	if err != nil {
-		t.Fatal(err)
-	}
+	all, whole := rules.Checks(), checkerFor(t, "").Catalog()
 	wanted := map[string]bool{}
 	for _, name := range append([]string{id}, whole.Find(id).Reads...) {
 		topic, check := catalog.Path(name)
 		wanted[path.Join("checks", topic, check)] = true
 	}
 	part := fstest.MapFS{}
-	err = fs.WalkDir(all, ".", func(file string, entry fs.DirEntry, err error) error {
+	err := fs.WalkDir(all, ".", func(file string, entry fs.DirEntry, err error) error {
 		if err != nil || entry.IsDir() || path.Ext(file) != ".rego" {
 			return err
 		}
@@ -135,16 +130,28 @@ func (m *mutation) fitting(probes []probe, own []bool) []probe {
 // sheets are the probes made for figures that designs reach badly.
 func (m *mutation) sheets() []probe {
 	var probes []probe
-	for name, build := range madeSheets {
-		if check, what, _ := strings.Cut(name, " "); check == m.check.ID {
-			var s sheet
-			build(&s, m)
-			if len(s.want) > 0 {
-				probes = append(probes, s.probe(m.t, what))
+	add := func(s *sheet, name string) {
+		if len(s.want) > 0 {
+			probes = append(probes, s.probe(m.t, name))
+		}
+	}
+	for figure := range subjects {
+		if check, name, _ := strings.Cut(figure, " "); check == m.check.ID && m.check.Figure(name) != nil {
+			for what, build := range tableSheets {
+				var s sheet
+				build(&s, m, figure)
+				add(&s, what+" "+figure)
 			}
 		}
 	}
-	slices.SortFunc(probes, func(a, b probe) int { return strings.Compare(a.name, b.name) })
+	for _, p := range plains() {
+		if check, _, _ := strings.Cut(p.figure, " "); check == m.check.ID {
+			for _, s := range p.sheets(m) {
+				add(s, p.figure)
+			}
+		}
+	}
+	slices.SortStableFunc(probes, func(a, b probe) int { return strings.Compare(a.name, b.name) })
 	return m.fitting(probes, slices.Repeat([]bool{true}, len(probes)))
 }
 
@@ -229,109 +236,6 @@ func (m *mutation) tables() {
 	}
 }
 
-// neighbours puts members on a sheet that lie just beside the values of a
-// table's keys: half a unit past a value, the next worse cell holds already.
-func neighbours(figure string) func(*sheet, *mutation) {
-	return func(s *sheet, m *mutation) {
-		check, name, _ := strings.Cut(figure, " ")
-		f := m.set.Check(check).Figure(name)
-		if f == nil {
-			return
-		}
-		byKey := map[string]expectedCell{}
-		for _, cell := range readings(m.t, m.set)[figure] {
-			byKey[strings.Join(cell.At, "|")] = cell
-		}
-		build, relation := subjects[figure], m.checks.Find(check).Figure(name).Relation
-		for k, key := range f.Table.Keys {
-			for i := range key.Breaks {
-				beside(s, m, f, k, i, byKey, relation, build)
-			}
-		}
-	}
-}
-
-// beside adds the members for one value of a key: for the first few cells that
-// differ from the next worse one, or have none.
-func beside(s *sheet, m *mutation, f *ruleset.Figure, k, i int, byKey map[string]expectedCell, relation result.Relation, build subject) {
-	key := f.Table.Keys[k]
-	step, next := units(m.set.System)[key.Kind]/2, i+1
-	if downwards[key.Name] {
-		step, next = -step, i-1
-	}
-	if step == 0 {
-		step = 1
-	}
-	added := 0
-	for _, name := range slices.Sorted(maps.Keys(byKey)) {
-		cell := byKey[name]
-		if cell.At[k] != key.Texts[i] || !cell.permitted || added == 3 {
-			continue
-		}
-		if next >= 0 && next < len(key.Breaks) {
-			at := slices.Clone(cell.At)
-			at[k] = key.Texts[next]
-			worse, ok := byKey[strings.Join(at, "|")]
-			tighter := worse.value < cell.value
-			if relation == result.AtLeast {
-				tighter = worse.value > cell.value
-			}
-			if !ok || worse.permitted && !tighter {
-				continue
-			}
-		}
-		added++
-		keys := keysOf(cell.Found)
-		keys[key.Name] = exactly(key.Kind, key.Breaks[i]+step)
-		build(s, keys, cell.value)
-		s.expect(true, "%v with %s beside %s", cell.At, key.Name, key.Texts[i])
-	}
-}
-
-// downwards are the keys of which a table is read at the next lower value.
-var downwards = map[string]bool{"soil": true, "rim_thickness": true, "thickness": true}
-
-// exactly writes a whole number so that it is read back as it is.
-func exactly(kind catalog.Kind, value int64) string {
-	switch kind {
-	case catalog.Length:
-		return fmt.Sprintf("%d.%06d mm", value/1e6, value%1e6)
-	case catalog.Pressure:
-		return fmt.Sprintf("%d.%06d Pa", value/1e6, value%1e6)
-	}
-	return fmt.Sprint(value)
-}
-
-// madeSheets are the sheets of made-up members, by check and name.
-var madeSheets = sheetsOfTables()
-
-func sheetsOfTables() map[string]func(*sheet, *mutation) {
-	sheets := map[string]func(*sheet, *mutation){}
-	for figure := range subjects {
-		check, name, _ := strings.Cut(figure, " ")
-		sheets[check+" beside "+name] = func(s *sheet, m *mutation) {
-			if m.set.Check(check).Figure(name) != nil {
-				neighbours(figure)(s, m)
-			}
-		}
-		sheets[check+" in "+name] = func(s *sheet, m *mutation) { some(figure)(s, m) }
-	}
-	return sheets
-}
-
-// some puts a choice of a table's cells on a sheet, so that values of keys are
-// met exactly.
-func some(figure string) func(*sheet, *mutation) {
-	return func(s *sheet, m *mutation) {
-		check, name, _ := strings.Cut(figure, " ")
-		for i, cell := range readings(m.t, m.set)[figure] {
-			if i%5 == 0 {
-				cell.put(s, m.checks.Find(check).Figure(name).Relation, subjects[figure])
-			}
-		}
-	}
-}
-
 // equivalent gives the reason why a change can change no outcome, or nothing.
 func equivalent(m *mutation, f *ruleset.Figure, change mutant) string {
 	switch {
@@ -340,5 +244,3 @@ func equivalent(m *mutation, f *ruleset.Figure, change mutant) string {
 	}
 	return ""
 }
-
-var _ = rulesettest.NotPermitted

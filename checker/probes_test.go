@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 
 	"plumbrule/checker/engine"
@@ -53,9 +54,9 @@ func outcomeOf(results []result.Result) string {
 func (s *sheet) probe(t *testing.T, name string) probe {
 	t.Helper()
 	return probe{name: name, facts: &s.facts, doc: s.document(t), fits: func(results []result.Result) bool {
-		outside, seen := s.outside(results)
+		outside, _ := s.outside(results)
 		for i, want := range s.want {
-			if !seen[i] || outside[i] != want.outside {
+			if outside[i] != want.outside {
 				return false
 			}
 		}
@@ -78,7 +79,7 @@ func designProbes(t *testing.T, check, set string) (probes []probe, own []bool) 
 			probes, own = append(probes, p), append(own, of == set)
 		}
 	}
-	for _, f := range fixtureFolders(t) {
+	for _, f := range allFixtures(t) {
 		if f.check != check {
 			continue
 		}
@@ -200,4 +201,16 @@ func extraLimits(t *testing.T) map[string][]limit {
 		list[check] = append(list[check], l)
 	}
 	return list
+}
+
+// folders keeps the fixtures, which are read once.
+var folders struct {
+	sync.Once
+	list []fixture
+}
+
+func allFixtures(t *testing.T) []fixture {
+	t.Helper()
+	folders.Do(func() { folders.list = fixtureFolders(t) })
+	return folders.list
 }

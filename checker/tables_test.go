@@ -2,7 +2,9 @@ package checker_test
 
 import (
 	"context"
+	"maps"
 	"slices"
+	"sync"
 	"testing"
 
 	"plumbrule/checker"
@@ -27,6 +29,18 @@ var tabledSets = []string{"dca6-2012", "irc-2018", "irc-2021", "irc-2024", "wisc
 // readings gives what the second reading and the list of cells read once say of
 // the cells of a set. Where a set knowingly differs, its own value is taken.
 func readings(t *testing.T, set *ruleset.Set) map[string][]expectedCell {
+	t.Helper()
+	read, ok := readCells.Load(set)
+	if !ok {
+		read, _ = readCells.LoadOrStore(set, readAgain(t, set))
+	}
+	return maps.Clone(read.(map[string][]expectedCell))
+}
+
+// readCells keeps what was read for each set.
+var readCells sync.Map
+
+func readAgain(t *testing.T, set *ruleset.Set) map[string][]expectedCell {
 	t.Helper()
 	lines, err := rulesettest.Read(secondReading)
 	if err != nil {

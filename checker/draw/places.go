@@ -82,3 +82,9 @@ func capital(s string) string {
 	}
 	return string(unicode.ToUpper(r)) + s[n:]
 }
+
+// near reports whether two lengths print alike.
+func near(a, b measure.Length) bool {
+	const hair = measure.Inch / 32
+	return a-b < hair && b-a < hair
+}

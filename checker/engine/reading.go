@@ -132,6 +132,7 @@ func (r *run) trust(one *result.Result, row row, given *ruleset.Figure) error {
 		if cell.Amends != nil {
 			one.Clause, one.Amended = cell.Clause, cell.Amended()
 		}
+		one.Table, one.Row = given.Table.Title, cell.Row
 		one.Notes = append(one.Notes, fmt.Sprintf("%s: %s", given.Table.Title, cell.Row))
 	}
 	for _, note := range []string{cell.Note, given.Note, r.given.Note} {

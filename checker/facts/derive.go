@@ -13,7 +13,7 @@ import (
 func Derive(deck *model.Deck) (*Facts, []Problem) {
 	f := &Facts{Units: deck.System.String(), Site: site(deck)}
 	if deck.House != nil {
-		f.House.At = []string{deck.House.At}
+		f.House.At, f.House.Stories = []string{deck.House.At}, shown(deck.House.Stories)
 	}
 	var problems []Problem
 	engineer := newEngineer(deck)
@@ -60,6 +60,7 @@ func site(deck *model.Deck) Site {
 		GroundSnowLoad: shown(s.GroundSnowLoad),
 		SoilBearing:    shown(s.SoilBearing),
 		FrostDepth:     shown(s.FrostDepth),
+		SoilClass:      shown(s.SoilClass),
 	}
 }
 

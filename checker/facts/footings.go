@@ -11,8 +11,8 @@ import (
 func (g *girder) footing(post *Post, d *model.Footing, i int) Footing {
 	fact := Footing{
 		At: []string{d.At}, Platform: g.label, Beam: g.c.name, N: post.N, Corner: post.Corner,
-		Freestanding: words(g.p.Support) == "freestanding",
-		Kind:         shown(d.Kind), Shape: shown(d.Shape), Diameter: shown(d.Diameter), Side: shown(d.Side),
+		Freestanding: post.Freestanding, BeamSpan: post.BeamSpan, JoistSpan: post.JoistSpan,
+		Kind: shown(d.Kind), Shape: shown(d.Shape), Diameter: shown(d.Diameter), Side: shown(d.Side),
 		Thickness: shown(d.Thickness), Depth: shown(d.Depth), DepthInSoil: shown(d.DepthInUndisturbedSoil),
 		NearHouseDepth: shown(d.NearHouseDepth), FrostProtected: shown(d.FrostProtected), Soil: shown(d.Soil),
 		TributaryArea: post.TributaryArea, Missing: post.Missing,
@@ -32,7 +32,6 @@ func (g *girder) footing(post *Post, d *model.Footing, i int) Footing {
 		pressure := float64(post.Load.Value.Statics) * perMicronewton / float64(fact.PlanArea.Value)
 		fact.Pressure = of(measure.Pressure(rounded(pressure)), append(append([]string{}, fact.PlanArea.At...), post.Load.At...)...)
 	}
-	g.beside(&fact, i)
 	fact.Engineered = g.surface.engineer.footingSize(words(d.Shape), g.postWidth(), post.TributaryArea)
 	return fact
 }
@@ -84,14 +83,15 @@ func (f *Footing) spread(g *girder, d *model.Footing, half measure.Length) {
 	}
 }
 
-// beside sets the spans that meet over the footing.
-func (g *girder) beside(f *Footing, i int) {
+// beside gives the spans that meet over a support: the longest bay of the beam
+// and the longest span of the joists that bear there.
+func (g *girder) beside(i int) (bay, joists *Length) {
 	for _, k := range []int{i - 1, i + 1} {
 		if k < 0 || k >= len(g.supports) {
 			continue
 		}
-		if bay := of(apart(g.supports[k].along, g.supports[i].along), g.supports[i].at, g.supports[k].at); longer(bay, f.BeamSpan) {
-			f.BeamSpan = bay
+		if next := of(apart(g.supports[k].along, g.supports[i].along), g.supports[i].at, g.supports[k].at); longer(next, bay) {
+			bay = next
 		}
 	}
 	low, high := g.reach.From, g.reach.To
@@ -103,8 +103,9 @@ func (g *girder) beside(f *Footing, i int) {
 	}
 	for k := range g.crossings {
 		x := &g.crossings[k]
-		if x.along >= low && x.along <= high && longer(of(x.center), f.JoistSpan) {
-			f.JoistSpan = of(x.center, g.p.Joists.At)
+		if x.along >= low && x.along <= high && longer(of(x.center), joists) {
+			joists = of(x.center, g.p.Joists.At)
 		}
 	}
+	return bay, joists
 }

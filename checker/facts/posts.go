@@ -49,7 +49,9 @@ func (g *girder) post(s *support, i int, n int64, own *model.Post) Post {
 	fact := Post{
 		At: []string{s.at}, Platform: g.label, Beam: g.c.name, N: n, Corner: i == 0 || i == len(g.supports)-1,
 		X: of(place.X, s.at), Y: of(place.Y, g.c.at), BeamPlies: shown(b.Plies),
+		Freestanding: words(g.p.Support) == "freestanding",
 	}
+	fact.BeamSpan, fact.JoistSpan = g.beside(i)
 	fact.LiveLoad, fact.GroundSnowLoad = g.loads()
 	if g.c.missing == "" {
 		fact.BeamWidth = of(g.c.width, b.Dimensions().At)

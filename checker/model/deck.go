@@ -35,6 +35,7 @@ type Site struct {
 	DeadLoad       *Pressure  `deck:"dead_load"`
 	GroundSnowLoad *Pressure  `deck:"ground_snow_load"`
 	SoilBearing    *Pressure  `deck:"soil_bearing"`
+	SoilClass      *Words     `deck:"soil_class"`
 	FrostDepth     *Length    `deck:"frost_depth"`
 	GradeFall      *GradeFall `deck:"grade_fall"`
 }

@@ -96,6 +96,9 @@ type Result struct {
 	// Margin is positive inside the limit, in the unit of Have; nil where
 	// values cannot be subtracted.
 	Margin *Value
+	// Table and Row name the table and the row of it that the limit was read in,
+	// in the table's own words; empty where no table was read.
+	Table, Row string
 	// Engineered is the answer of wood engineering beside the set's limit; nil
 	// where there is none.
 	Engineered *Engineered

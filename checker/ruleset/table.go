@@ -63,6 +63,9 @@ func (t *Table) Cell(path []any) (Cell, error) {
 	return t.cells[at], nil
 }
 
+// Cells gives all cells, the last key running fastest.
+func (t *Table) Cells() []Cell { return slices.Clone(t.cells) }
+
 func (k *Key) index(step any) (int, error) {
 	n := -1
 	switch step := step.(type) {

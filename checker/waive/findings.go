@@ -48,21 +48,42 @@ func (l *List) Findings(uses []Use, today Date) (result.Design, bool) {
 	return d, len(d.Findings) > 0
 }
 
-func (w *waiver) finding(check, title string, at *source.Node) result.Result {
-	return result.Result{
-		Check: check, Title: title, Set: set, Outcome: result.Outside, Consequence: result.Workmanship,
-		At: []string{at.Pointer}, Span: at.Span, Fingerprint: w.identity(check),
+// Check describes one of the checks on waivers, which no catalog has.
+type Check struct{ ID, Title, Why, Mend string }
+
+// Checks gives the checks on waivers.
+func Checks() []Check {
+	return []Check{
+		{
+			Expired, "Waiver that has run out", "Leave was given for a time, and what it put off is due.",
+			"the change that was put off, or a new date by whoever gave the waiver",
+		},
+		{
+			Unused, "Waiver without use", "A waiver that nothing needs any more excuses whatever comes to stand in its place.",
+			"the waiver removed, or its check, design or place corrected",
+		},
 	}
+}
+
+func (w *waiver) finding(id string, at *source.Node) result.Result {
+	r := result.Result{
+		Check: id, Set: set, Outcome: result.Outside, Consequence: result.Workmanship,
+		At: []string{at.Pointer}, Span: at.Span, Fingerprint: w.identity(id),
+	}
+	for _, check := range Checks() {
+		if check.ID == id {
+			r.Title, r.Why, r.Mend = check.Title, check.Why, []string{check.Mend}
+		}
+	}
+	return r
 }
 
 func (w *waiver) ranOut(stands int) result.Result {
 	until := w.node.Member("until").Value
-	r := w.finding(Expired, "Waiver that has run out", until)
+	r := w.finding(Expired, until)
 	r.Message = fmt.Sprintf("waiver for %s by %s ran out on %s, %s", w.subject(), w.by, w.until, again(stands))
 	r.Have = &result.Value{Text: string(w.until)}
 	r.Limit = &result.Value{Text: "the day of the check", Relation: result.AtLeast}
-	r.Why = "Leave was given for a time, and what it put off is due."
-	r.Mend = []string{"the change that was put off, or a new date by whoever gave the waiver"}
 	return r
 }
 
@@ -77,7 +98,7 @@ func again(stands int) string {
 }
 
 func (w *waiver) withoutUse(designs int) result.Result {
-	r := w.finding(Unused, "Waiver without use", w.node)
+	r := w.finding(Unused, w.node)
 	r.Span = w.node.Member("check").Value.Span
 	where := "the design that it covers"
 	if designs > 1 {
@@ -86,8 +107,6 @@ func (w *waiver) withoutUse(designs int) result.Result {
 	r.Message = fmt.Sprintf("waiver for %s by %s excuses nothing in %s", w.subject(), w.by, where)
 	r.Have = &result.Value{Text: "nothing"}
 	r.Limit = &result.Value{Text: "a finding outside its limit", Relation: result.Exactly}
-	r.Why = "A waiver that nothing needs any more excuses whatever comes to stand in its place."
-	r.Mend = []string{"the waiver removed, or its check, design or place corrected"}
 	return r
 }
 

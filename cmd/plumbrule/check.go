@@ -152,7 +152,7 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 	if err != nil {
 		return err
 	}
-	c, err := checker.New(checker.Options{Sets: plan.sets, Waivers: plan.waivers, Today: waive.DateOf(env.now())})
+	c, err := checker.New(checker.Options{Sets: plan.sets, Waivers: plan.waivers, Today: waive.DateOf(env.now()), Sandbox: newSandbox()})
 	if err != nil {
 		return plan.blame(err)
 	}

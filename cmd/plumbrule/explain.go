@@ -10,29 +10,39 @@ import (
 
 	"plumbrule/checker"
 	"plumbrule/checker/catalog"
+	"plumbrule/checker/result"
 	"plumbrule/checker/ruleset"
+	"plumbrule/checker/waive"
 )
 
 func newExplainCommand(env environment) *cobra.Command {
 	var sets []string
 	cmd := &cobra.Command{
-		Use:   "explain CHECK",
-		Short: "Explain a check: why it matters, when it applies, its figures",
-		Long:  "Explain a check by its id, as stairs/riser-height, or list the checks of a topic, as stairs.",
-		Args:  cobra.ExactArgs(1),
-		RunE: func(_ *cobra.Command, args []string) error {
+		Use:   "explain CHECK [DESIGN]",
+		Short: "Explain a check: why it matters, when it applies, its figures and tables",
+		Long: "Explain a check by its id, as stairs/riser-height, or list the checks of a topic, as stairs.\n" +
+			"With a design, the cells of tables that were read for it are marked.",
+		Args: cobra.RangeArgs(1, 2),
+		RunE: func(cmd *cobra.Command, args []string) error {
 			c, err := checker.New(checker.Options{Sets: sets})
 			if err != nil {
 				return err
 			}
-			return explain(env.out, c, strings.ToLower(args[0]))
+			lit, err := readCells(cmd.Context(), env, c, args[1:])
+			if err != nil {
+				return err
+			}
+			return explain(env.out, c, strings.ToLower(args[0]), lit)
 		},
 	}
 	cmd.Flags().StringArrayVar(&sets, "set", nil, "rule set whose figures to show, by `ID or FILE`; repeatable")
 	return cmd
 }
 
-func explain(out io.Writer, c *checker.Checker, name string) error {
+func explain(out io.Writer, c *checker.Checker, name string, lit cells) error {
+	if explainWaivers(out, name) {
+		return nil
+	}
 	check := c.Catalog().Find(name)
 	if check == nil {
 		return explainTopic(out, c.Catalog(), name)
@@ -46,10 +56,27 @@ func explain(out io.Writer, c *checker.Checker, name string) error {
 		fmt.Fprintf(out, "to mend      %s\n", mend)
 	}
 	for _, set := range c.Sets() {
-		explainFigures(out, check, set)
+		explainFigures(out, check, set, lit)
 	}
 	_, err := fmt.Fprintln(out, "\nThe building department and the code it adopted decide; figures marked recalled were not read in print.")
 	return err
+}
+
+// explainWaivers explains the checks on waivers, by id or by their topic; they
+// have no figures.
+func explainWaivers(out io.Writer, name string) bool {
+	found := false
+	for _, check := range waive.Checks() {
+		switch name {
+		case check.ID:
+			fmt.Fprintf(out, "%s: %s\n\nwhy          %s\nconsequence  %s\nto mend      %s\n", check.ID, check.Title, check.Why, result.Workmanship, check.Mend)
+			found = true
+		case "waivers":
+			fmt.Fprintf(out, "%-28s %s\n", check.ID, check.Title)
+			found = true
+		}
+	}
+	return found
 }
 
 // explainTopic lists the checks of a topic; a name that is neither says which
@@ -75,7 +102,7 @@ func explainTopic(out io.Writer, checks *catalog.Catalog, name string) error {
 }
 
 // explainFigures prints what one set gives a check.
-func explainFigures(out io.Writer, check *catalog.Check, set *ruleset.Set) {
+func explainFigures(out io.Writer, check *catalog.Check, set *ruleset.Set, lit cells) {
 	given := set.Check(check.ID)
 	if given == nil {
 		fmt.Fprintf(out, "\n%s gives no figures for it\n", set.ID)
@@ -95,6 +122,9 @@ func explainFigures(out io.Writer, check *catalog.Check, set *ruleset.Set) {
 		}
 		if f.Note != "" {
 			fmt.Fprintf(out, "  %-14s %s\n", "", f.Note)
+		}
+		if f.Table != nil {
+			explainTable(out, f.Table, lit)
 		}
 	}
 }

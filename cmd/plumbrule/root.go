@@ -35,9 +35,11 @@ func newRootCommand(env environment) *cobra.Command {
 	root.SetErr(env.err)
 	root.AddCommand(
 		newCheckCommand(env),
+		newDrawCommand(env),
 		newExplainCommand(env),
 		newFactsCommand(env),
 		newFieldsheetCommand(env),
+		newForeignCommand(env),
 		newSetsCommand(env),
 		newSchemaCommand(env),
 	)

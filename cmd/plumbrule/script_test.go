@@ -12,14 +12,16 @@ import (
 
 // TestMain lets the scripts run this very binary under the program's name.
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){
-		"plumbrule": func() {
-			os.Exit(run(context.Background(), environment{
-				in: os.Stdin, out: os.Stdout, err: os.Stderr, getenv: os.Getenv, now: today,
-				terminal: func() (int, bool) { return 0, false },
-			}, os.Args[1:]))
-		},
-	})
+	program := func() {
+		os.Exit(run(context.Background(), environment{
+			in: os.Stdin, out: os.Stdout, err: os.Stderr, getenv: os.Getenv, now: today,
+			terminal: func() (int, bool) { return 0, false },
+		}, os.Args[1:]))
+	}
+	if len(os.Args) > 1 && os.Args[1] == foreignCommand {
+		program() // started by the program, under the name of this binary
+	}
+	testscript.Main(m, map[string]func(){"plumbrule": program})
 }
 
 // today is the day that a script sets in TODAY, else one like any other.

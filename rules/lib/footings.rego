@@ -68,9 +68,14 @@ complete(footing) if {
 }
 
 # needs are the fields that the table waits for.
-needs(figures, measure, footing) := (members.loads(footing) | members.missing(footing, {"soil_bearing": "site.soil_bearing"})) | {need |
+needs(figures, measure, footing) := ((members.loads(footing) | members.missing(footing, {"soil_bearing": "site.soil_bearing"})) | {need |
 	not _placed(figures, measure, footing)
 	some need in footing.missing
+}) | {need |
+	not figures[measure]
+	count(footing.missing) == 0
+	some name, need in {"beam_span": "platforms[].beams[].posts_at", "joist_span": "platforms[].beams"}
+	not footing[name]
 }
 
 _placed(figures, measure, footing) if {

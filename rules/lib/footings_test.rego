@@ -77,4 +77,7 @@ test_needs if {
 	footings.needs(_by_spans, "sides", _footing) == set()
 	footings.needs(_by_area, "sides", object.remove(_footing, ["tributary_area", "soil_bearing", "live_load"])) == {"platforms[].joists", "site.live_load", "site.soil_bearing"}
 	footings.needs(_by_spans, "sides", object.remove(_footing, ["joist_span"])) == {"platforms[].joists"}
+	lone := object.union(object.remove(_footing, ["joist_span", "beam_span"]), {"missing": []})
+	footings.needs(_by_spans, "sides", lone) == {"platforms[].beams[].posts_at", "platforms[].beams"}
+	footings.needs(_by_area, "sides", lone) == set()
 }

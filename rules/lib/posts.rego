@@ -90,6 +90,15 @@ placed(figures, post) if {
 	post.joist_span
 }
 
+# unplaced are the fields without which the spans that meet on a post are not
+# known, where the table asks for them: joists that bear on nothing else are
+# short of a beam.
+unplaced(figures, post) := {field |
+	figures.by_spans
+	some name, field in {"beam_span": "platforms[].beams[].posts_at", "joist_span": "platforms[].beams"}
+	not post[name]
+}
+
 # complete holds where everything is shown that chooses the cell.
 complete(figures, post) if {
 	post.live_load

@@ -114,3 +114,9 @@ test_complete_by_form if {
 	not posts.complete(_by_area, object.remove(_post, ["live_load"]))
 	not posts.complete(_by_size, object.remove(_post, ["ground_snow_load"]))
 }
+
+test_unplaced_by_spans if {
+	posts.unplaced(_by_area, {}) == set()
+	posts.unplaced(_by_spans, _post) == set()
+	posts.unplaced(_by_spans, {}) == {"platforms[].beams[].posts_at", "platforms[].beams"}
+}

@@ -37,6 +37,7 @@ func Write(to io.Writer, sheet *fieldsheet.Sheet) error {
 // page is what the template prints.
 type page struct {
 	*fieldsheet.Sheet
+	Metric   bool // millimetres stand first
 	Style    template.CSS
 	Sections []section
 }
@@ -73,10 +74,11 @@ type cell struct {
 	Parts []string
 	Right bool
 	Muted bool // not shown
+	Alone bool // one text where others of its column stand in several spellings
 }
 
 func view(sheet *fieldsheet.Sheet) page {
-	p := page{Sheet: sheet, Style: template.CSS(style + paper(sheet.System))}
+	p := page{Sheet: sheet, Metric: sheet.System == measure.Metric, Style: template.CSS(style + paper(sheet.System))}
 	for i := range sheet.Sections {
 		s := &sheet.Sections[i]
 		out := section{ID: fmt.Sprintf("s%d", i+1), Title: s.Title, Notes: s.Notes}
@@ -94,7 +96,7 @@ func paper(sys measure.System) string {
 	if sys == measure.Metric {
 		size = "A4"
 	}
-	return "@page { size: " + size + "; margin: 9mm; }\n"
+	return "@page { size: " + size + "; margin: 7.5mm; }\n"
 }
 
 // tableView gathers the parts of a grid under their columns again, so that a
@@ -129,6 +131,7 @@ func rowView(fields []fieldsheet.Field, g *fieldsheet.Grid) row {
 			c.Muted = c.Muted || f.Kind == fieldsheet.Unknown
 			covered += f.Span
 		}
+		c.Alone = h.Span > 1 && len(c.Parts) == 1
 		cells = append(cells, c)
 		part += h.Span
 	}

@@ -17,7 +17,7 @@ const (
 	indent    = 7
 	beforeRow = 2.2 // above a heading
 	hairline  = 0.3
-	baseline  = 0.25 // of a line's height, above its foot
+	baseline  = 0.2 // of a line's height, above its foot
 )
 
 // font is a style of text and the height of its lines.

@@ -1,6 +1,8 @@
 package pdf
 
 import (
+	"strings"
+
 	"plumbrule/checker/fieldsheet"
 	"plumbrule/checker/measure"
 )
@@ -86,8 +88,11 @@ func (f *flow) widths(s *sheetTable) {
 			}
 			f.use(style)
 			width := f.pdf.GetStringWidth(field.Text)
+			if heads && s.Right[part] {
+				width = f.longestWord(field.Text) // the rest is wrapped
+			}
 			switch {
-			case field.Span == 1 && !(heads && s.Right[part]):
+			case field.Span == 1:
 				s.width[part] = max(s.width[part], width)
 			case field.Span > 1 && !heads:
 				s.width[part] += max(width-s.over(part, field.Span), 0)
@@ -100,6 +105,15 @@ func (f *flow) widths(s *sheetTable) {
 		widen(row, false)
 	}
 	f.fit(s)
+}
+
+// longestWord is the width of the longest word in the style in use.
+func (f *flow) longestWord(s string) float64 {
+	width := 0.0
+	for word := range strings.FieldsSeq(s) {
+		width = max(width, f.pdf.GetStringWidth(word))
+	}
+	return width
 }
 
 // fit takes what does not fit from the widest words, or gives what is left to
@@ -174,7 +188,7 @@ func (f *flow) headHeight(s *sheetTable) float64 {
 func (f *flow) headLines(s *sheetTable) int {
 	lines, part := 1, 0
 	for _, h := range s.Heads {
-		lines = max(lines, len(f.wrap(h.Text, captionFont, s.over(part, h.Span)+columnGap/2)))
+		lines = max(lines, len(f.wrap(h.Text, captionFont, s.over(part, h.Span)+0.1)))
 		part += h.Span
 	}
 	return lines
@@ -218,7 +232,7 @@ func (f *flow) heads(s *sheetTable) {
 	for _, h := range s.Heads {
 		x += s.lead(part)
 		width := s.over(part, h.Span)
-		block := f.wrap(h.Text, captionFont, width+columnGap/2)
+		block := f.wrap(h.Text, captionFont, width+0.1)
 		for i, line := range block {
 			at := x
 			if s.Right[part] {

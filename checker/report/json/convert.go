@@ -141,6 +141,8 @@ func convertSubject(r *result.Result) subject {
 		Reason:      r.Reason,
 		Notes:       r.Notes,
 		Engineered:  engineered(r.Engineered),
+		Table:       r.Table,
+		Row:         r.Row,
 	}
 	// A check that failed as a whole has no place; the root stands for it.
 	if len(r.At) > 0 {

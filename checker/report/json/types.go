@@ -91,6 +91,8 @@ type subject struct {
 	Reason      string       `json:"reason,omitempty"`
 	Notes       []string     `json:"notes,omitempty"`
 	Engineered  *engineering `json:"engineered,omitempty"`
+	Table       string       `json:"table,omitempty"`
+	Row         string       `json:"row,omitempty"`
 }
 
 type finding struct {

@@ -163,6 +163,13 @@ _needs[i] contains need if {
 	some need in bay.missing
 }
 
+# Joists that bear on nothing else are short of a beam.
+_needs[i] contains "platforms[].beams" if {
+	some i, bay in input.beam_spans
+	count(bay.missing) == 0
+	not _effective[i]
+}
+
 _placed(i) if {
 	_measured[i]
 	_effective[i]

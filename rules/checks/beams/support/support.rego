@@ -11,7 +11,7 @@
 #     two: {type: flag, relation: exactly, about: true where a beam needs two supports or more}
 #   values: {beam: words, posts: count}
 #   messages:
-#     outside: "beam {beam} has {posts} posts and no other support that would make two"
+#     outside: "posts of beam {beam}: {posts}, and no other support that would make two"
 #     within: "beam {beam} has two supports or more"
 #   mend: ["a post near each end of the beam"]
 package checks.beams.support

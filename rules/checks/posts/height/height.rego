@@ -116,6 +116,12 @@ _needs[i] contains need if {
 	some need in post.missing
 }
 
+_needs[i] contains need if {
+	some i, post in _wood
+	count(post.missing) == 0
+	some need in posts.unplaced(figures, post)
+}
+
 _placed(post) if {
 	post.height
 	posts.placed(figures, post)

@@ -122,6 +122,14 @@ test_missing_values_are_not_shown if {
 	_under(_by_area, [object.union(_without(["lumber"]), {"lumber": {}})]).unknown == _asked({"lumber.<name>.species", "lumber.<name>.grade"})
 }
 
+test_spans_not_shown_where_the_table_asks_for_them if {
+	by_spans := object.union(object.remove(_by_area, ["by_area"]), {"by_spans": {"breaks": {"load": [40], "beam_span": [6], "joist_span": [10]}, "cells": {"southern pine": {"4x4": [[[_limit]]]}}}})
+	spanned := _with({"beam_span": _shown("/beam", 6), "joist_span": _shown("/joists", 10)})
+	_under(by_spans, [spanned]) == _reading(_row("by_spans", _limit, ["southern pine", "4x4", 0, 0, 0], _inch, false))
+	lone := object.union(_post(_inch), {"missing": []})
+	_under(by_spans, [lone]).unknown == _asked({"platforms[].beams[].posts_at", "platforms[].beams"})
+}
+
 test_missing_value_is_asked_for_only_where_it_could_decide if {
 	inside := object.remove(_post(_limit), ["ground_snow_load"])
 	_under(_by_size, [inside]) == {"readings": set(), "exempt": set(), "unknown": _asked({"site.ground_snow_load"})}

@@ -1,0 +1,238 @@
+package draw
+
+import (
+	"fmt"
+	"slices"
+
+	"plumbrule/checker/draw/paper"
+	"plumbrule/checker/report/content"
+	"plumbrule/checker/result"
+)
+
+// entry is one paragraph of the notes beside a drawing.
+type entry struct {
+	words   string
+	heading bool
+	tags    []paper.Tag
+	symbol  *symbol
+}
+
+const (
+	entrySize = 7.0
+	entryGap  = 3.5
+)
+
+// entries are the notes of a sheet.
+func (s *sheetSet) entries(i int, figures []*figure, homes []home) []entry {
+	var list []entry
+	list = append(list, s.findingEntries(i, homes)...)
+	var missing, remarks []string
+	var symbols []symbol
+	for _, f := range figures {
+		missing = append(missing, f.missing...)
+		remarks = append(remarks, f.remarks...)
+		symbols = append(symbols, f.symbols...)
+	}
+	list = section(list, "Not shown, and not drawn", unique(missing))
+	list = section(list, "How it is drawn", append([]string{s.d.units()}, unique(remarks)...))
+	slices.Sort(symbols)
+	if symbols = slices.Compact(symbols); len(symbols) > 0 {
+		list = append(list, entry{words: "Signs", heading: true})
+		for _, symbol := range symbols {
+			list = append(list, entry{words: symbol.words(), symbol: &symbol})
+		}
+	}
+	return s.closing(list)
+}
+
+// section adds a heading and its paragraphs, nothing where there are none.
+func section(list []entry, heading string, paragraphs []string) []entry {
+	if len(paragraphs) == 0 {
+		return list
+	}
+	list = append(list, entry{words: heading, heading: true})
+	for _, p := range paragraphs {
+		list = append(list, entry{words: p})
+	}
+	return list
+}
+
+func unique(list []string) []string {
+	var out []string
+	for _, s := range list {
+		if !slices.Contains(out, s) {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// findingEntries lists the findings marked on a sheet, and on the first one
+// those that no drawing has a spot for.
+func (s *sheetSet) findingEntries(i int, homes []home) []entry {
+	if s.options.Report == nil {
+		return nil
+	}
+	var here, nowhere []entry
+	for k := range s.findings {
+		f := &s.findings[k]
+		e := entry{words: findingWords(f), tags: []paper.Tag{{N: f.number, Form: f.form()}}}
+		switch {
+		case homes[k].drawing == i && len(s.drawings) > 0:
+			here = append(here, e)
+		case homes[k].drawing < 0 && i == 0:
+			nowhere = append(nowhere, e)
+		}
+	}
+	var list []entry
+	list = append(list, entry{words: "Findings on this sheet", heading: true})
+	if len(here) == 0 {
+		list = append(list, entry{words: "None of those that were found has its spot on this sheet."})
+	}
+	list = append(list, here...)
+	if len(nowhere) > 0 {
+		list = append(list, entry{words: "Findings without a spot on the drawings", heading: true})
+		list = append(list, nowhere...)
+	}
+	return list
+}
+
+// findingWords is a finding in the words of the reports.
+func findingWords(f *finding) string {
+	r := f.results[0]
+	words := content.Headline(r)
+	var sets []string
+	for _, r := range f.results {
+		sets = append(sets, spaced(r.Set, r.Clause))
+	}
+	words += " ["
+	for i, set := range unique(sets) {
+		if i > 0 {
+			words += "; "
+		}
+		words += set
+	}
+	words += "]"
+	if r.Outcome == result.Outside {
+		words = string(r.Consequence) + ": " + words
+	}
+	if r.See != "" {
+		words += ", see " + r.See
+	}
+	return words
+}
+
+// closing adds the rule sets and the caution.
+func (s *sheetSet) closing(list []entry) []entry {
+	list = append(list, entry{words: "Rule sets", heading: true})
+	if s.options.Report == nil {
+		list = append(list, entry{words: "None was run: the drawing shows what the design says and judges nothing."})
+	} else {
+		for _, set := range s.options.Report.Sets {
+			list = append(list, entry{words: fmt.Sprintf("%s: %s, %s.", set.ID, set.Title, set.Edition)})
+		}
+		list = append(list, entry{words: "Disposition by these sets: " + string(s.options.Report.Designs[0].Disposition) + "."})
+	}
+	return append(list, entry{words: "Caution", heading: true}, entry{words: capital(content.Caution()) + ". Drawn from a description, not from the work."})
+}
+
+// flow sets entries into the column of the last sheet, and onto sheets of their
+// own what does not fit there.
+func (s *sheetSet) flow(list []entry) {
+	room := s.format.notes()
+	sheet := s.sheets[len(s.sheets)-1]
+	list = s.fill(sheet, room, list)
+	for n := 0; len(list) > 0; n++ {
+		more := s.start(sheet.Name+", notes", "Notes to the sheet before, continued.")
+		whole := paper.Extent{Min: s.format.field().Min, Max: room.Max}
+		width := room.Width()
+		for x := whole.Min.X; x+width <= whole.Max.X+1 && len(list) > 0; x += width + 2*gutter {
+			column := paper.Extent{Min: paper.Point{X: x, Y: whole.Min.Y}, Max: paper.Point{X: x + width, Y: whole.Max.Y}}
+			if column.Max.X > s.format.width-margin-s.format.column()-2*gutter && column.Min.X < room.Min.X {
+				column = room // the last one is the ruled one
+			}
+			list = s.fill(more, column, list)
+			if column == room {
+				break
+			}
+		}
+	}
+}
+
+// fill sets entries into a column until one does not fit, and gives the rest. A
+// heading stays with what follows it.
+func (s *sheetSet) fill(sheet *paper.Sheet, room paper.Extent, list []entry) []entry {
+	y := room.Min.Y
+	for i, e := range list {
+		need := s.height(e, room.Width())
+		if e.heading && i+1 < len(list) {
+			need += s.height(list[i+1], room.Width())
+		}
+		if y+need > room.Max.Y && i > 0 {
+			return list[i:]
+		}
+		if e.heading && i > 0 {
+			y += 6
+		}
+		sheet.Items = append(sheet.Items, s.set(e, paper.Point{X: room.Min.X, Y: y}, room.Width())...)
+		y += s.height(e, room.Width())
+	}
+	return nil
+}
+
+// indent is how far the words of an entry stand in.
+func (e *entry) indent(s *sheetSet) float64 {
+	switch {
+	case len(e.tags) > 0:
+		w, _ := s.d.fonts.MarkerSize(e.tags)
+		return max(w, 18) + 6
+	case e.symbol != nil:
+		return legendWidth + 6
+	}
+	return 0
+}
+
+func (s *sheetSet) height(e entry, width float64) float64 {
+	if e.heading {
+		return 15
+	}
+	lines := s.d.fonts.Wrap(e.words, entrySize, width-e.indent(s), false)
+	height := float64(len(lines)) * entrySize * leading
+	if e.symbol != nil {
+		height = max(height, legendHeight)
+	}
+	if len(e.tags) > 0 {
+		height = max(height, paper.TagHeight)
+	}
+	return height + entryGap
+}
+
+// set lays one entry out with its upper left corner at a place.
+func (s *sheetSet) set(e entry, at paper.Point, width float64) []paper.Item {
+	if e.heading {
+		t := s.d.fonts.BoldText(e.words, 8.5)
+		t.At = at.Plus(0, 9)
+		return []paper.Item{t, paper.Line(at.Plus(0, 12), at.Plus(width, 12), paper.Fine)}
+	}
+	var list []paper.Item
+	in := e.indent(s)
+	if len(e.tags) > 0 {
+		list = append(list, s.d.fonts.Marker(paper.Marker{At: at, Tags: e.tags, Bare: true}))
+	}
+	down := 0.0
+	lines := s.d.fonts.Wrap(e.words, entrySize, width-in, false)
+	if e.symbol != nil {
+		for _, item := range e.symbol.sample(s.d.fonts) {
+			list = append(list, item.Moved(at.X, at.Y))
+		}
+		if len(lines) == 1 {
+			down = (legendHeight - entrySize*leading) / 2
+		}
+	}
+	for k, line := range lines {
+		t := s.d.fonts.Text(line, entrySize)
+		t.At = at.Plus(in, down+entrySize*(0.95+leading*float64(k)))
+		list = append(list, t)
+	}
+	return list
+}

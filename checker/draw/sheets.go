@@ -1,0 +1,264 @@
+package draw
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"plumbrule/checker/draw/paper"
+	"plumbrule/checker/measure"
+)
+
+// Parts of a sheet, in points.
+const (
+	margin      = 28.0
+	stripHeight = 46.0 // the title block along the bottom
+	columnWidth = 236.0
+	gutter      = 12.0
+	titleRoom   = 34.0 // below a figure, for its title and scale bar
+	between     = 26.0 // figures on one sheet
+)
+
+// format is a size of paper, lying.
+type format struct {
+	name          string
+	width, height float64
+}
+
+func formats() []format {
+	return []format{
+		{"tabloid", 1224, 792}, // 17 x 11 in
+		{"letter", 792, 612},
+		{"a3", 1190.55, 841.89},
+		{"a4", 841.89, 595.28},
+	}
+}
+
+// Papers lists the names of the sizes of paper.
+func Papers() []string {
+	var names []string
+	for _, f := range formats() {
+		names = append(names, f.name)
+	}
+	return names
+}
+
+func paperFormat(name string, system measure.System) (format, error) {
+	if name == "" {
+		name = "tabloid"
+		if system == measure.Metric {
+			name = "a3"
+		}
+	}
+	for _, f := range formats() {
+		if f.name == name {
+			return f, nil
+		}
+	}
+	return format{}, fmt.Errorf("unknown paper %q; papers: %s", name, strings.Join(Papers(), ", "))
+}
+
+// column is how wide the notes beside the drawing are; narrow on small paper.
+func (f format) column() float64 { return min(columnWidth, f.width*0.24) }
+
+// field is the room for figures.
+func (f format) field() paper.Extent {
+	return paper.Extent{
+		Min: paper.Point{X: margin + gutter, Y: margin + gutter},
+		Max: paper.Point{X: f.width - margin - f.column() - 2*gutter, Y: f.height - margin - stripHeight - gutter},
+	}
+}
+
+// notes is the room for the notes beside the figures.
+func (f format) notes() paper.Extent {
+	return paper.Extent{
+		Min: paper.Point{X: f.width - margin - f.column(), Y: margin + gutter},
+		Max: paper.Point{X: f.width - margin - gutter, Y: f.height - margin - stripHeight - gutter},
+	}
+}
+
+// sheetSet gathers drawings and turns them into sheets.
+type sheetSet struct {
+	d        *drafter
+	format   format
+	options  Options
+	findings []finding
+	drawings []drawing
+	sheets   []*paper.Sheet
+}
+
+func newSheetSet(d *drafter, f format, options Options) *sheetSet {
+	return &sheetSet{d: d, format: f, options: options, findings: findings(options.Report)}
+}
+
+func (s *sheetSet) add(d drawing) { s.drawings = append(s.drawings, d) }
+
+// finish lays all drawings out. Every finding is marked once, on the drawing
+// that comes closest to what it concerns.
+func (s *sheetSet) finish() []*paper.Sheet {
+	homes := s.homes()
+	for i := range s.drawings {
+		s.sheet(i, homes)
+	}
+	if len(s.drawings) == 0 {
+		s.start("Nothing can be drawn", "The design shows no outline, or nothing of what was asked for.")
+		s.flow(s.entries(0, nil, homes))
+	}
+	for i, sheet := range s.sheets {
+		sheet.Number = fmt.Sprintf("D%d", i+1)
+		sheet.File = fmt.Sprintf("d%d-%s", i+1, fileName(sheet.Name))
+		sheet.Items = append(sheet.Items, s.titleBlock(sheet, i)...)
+	}
+	return s.sheets
+}
+
+// home is where a finding is marked.
+type home struct{ drawing, figure int } // drawing -1: no drawing has a spot for it
+
+// homes finds the drawing and the figure for each finding.
+func (s *sheetSet) homes() []home {
+	figures := make([][]*figure, len(s.drawings))
+	for i, drawing := range s.drawings {
+		if len(s.findings) == 0 {
+			break
+		}
+		for _, build := range drawing.figures {
+			figures[i] = append(figures[i], build(smallest(s.d.deck.System)))
+		}
+	}
+	list := make([]home, len(s.findings))
+	for k := range s.findings {
+		list[k] = home{-1, 0}
+		best := 0
+		places, view := s.findings[k].places(), s.findings[k].view()
+		for i := range figures {
+			for n, f := range figures[i] {
+				_, close := f.spotFor(places)
+				if close > 0 && s.drawings[i].view == view {
+					close += 7 // more than a later place costs, less than a token is worth
+				}
+				if close > best {
+					list[k], best = home{i, n}, close
+				}
+			}
+		}
+	}
+	return list
+}
+
+// arrangement is the figures of a sheet at a scale, and where they stand.
+type arrangement struct {
+	figures []*figure
+	extents []paper.Extent
+	places  []paper.Point
+}
+
+// arrange builds the figures of a drawing at the largest scale that fits the
+// field, one below the other or side by side.
+func (s *sheetSet) arrange(i int, homes []home) arrangement {
+	field := s.format.field()
+	list := scales(s.d.deck.System)
+	list = slices.DeleteFunc(list, func(sc scale) bool { return sc.times < 10 }) // larger is no help
+	for _, sc := range append(list, smallest(s.d.deck.System)) {
+		a := s.at(i, sc, homes)
+		if a.stack(field) || a.row(field) {
+			return a
+		}
+	}
+	a := s.at(i, smallest(s.d.deck.System), homes)
+	a.stack(field)
+	return a
+}
+
+func (s *sheetSet) at(i int, sc scale, homes []home) arrangement {
+	var a arrangement
+	for n, build := range s.drawings[i].figures {
+		f := build(sc)
+		var here []finding
+		var spots []paper.Point
+		for k, h := range homes {
+			if h == (home{i, n}) {
+				spot, _ := f.spotFor(s.findings[k].places())
+				here, spots = append(here, s.findings[k]), append(spots, spot)
+			}
+		}
+		f.mark(here, spots)
+		a.figures = append(a.figures, f)
+		a.extents = append(a.extents, paper.Bounds(f.items()))
+	}
+	return a
+}
+
+// stack stands figures one below the other; false if they do not fit.
+func (a *arrangement) stack(field paper.Extent) bool {
+	height, widest := 0.0, 0.0
+	for _, e := range a.extents {
+		height += e.Height() + titleRoom
+		widest = max(widest, e.Width())
+	}
+	height += between * float64(len(a.extents)-1)
+	a.places = a.places[:0]
+	y := field.Min.Y + max(field.Height()-height, 0)/2
+	for _, e := range a.extents {
+		x := field.Min.X + (field.Width()-e.Width())/2
+		a.places = append(a.places, paper.Point{X: x - e.Min.X, Y: y - e.Min.Y})
+		y += e.Height() + titleRoom + between
+	}
+	return height <= field.Height() && widest <= field.Width()
+}
+
+// row stands figures side by side; false if they do not fit.
+func (a *arrangement) row(field paper.Extent) bool {
+	width, highest := 0.0, 0.0
+	for _, e := range a.extents {
+		width += e.Width()
+		highest = max(highest, e.Height())
+	}
+	gap := (field.Width() - width) / float64(len(a.extents)+1)
+	if gap < between || highest+titleRoom > field.Height() {
+		return false
+	}
+	a.places = a.places[:0]
+	x := field.Min.X + gap
+	for _, e := range a.extents {
+		y := field.Min.Y + (field.Height()-e.Height()-titleRoom)/2
+		a.places = append(a.places, paper.Point{X: x - e.Min.X, Y: y - e.Min.Y})
+		x += e.Width() + gap
+	}
+	return true
+}
+
+// start begins a sheet.
+func (s *sheetSet) start(name, about string) *paper.Sheet {
+	sheet := &paper.Sheet{Name: name, About: about, Width: s.format.width, Height: s.format.height}
+	s.sheets = append(s.sheets, sheet)
+	return sheet
+}
+
+// sheet lays one drawing out with its notes.
+func (s *sheetSet) sheet(i int, homes []home) {
+	drawing := s.drawings[i]
+	sheet := s.start(drawing.name, drawing.about)
+	a := s.arrange(i, homes)
+	for n, f := range a.figures {
+		at, e := a.places[n], a.extents[n]
+		group := paper.Group{Kind: "figure", Items: f.items()}
+		sheet.Items = append(sheet.Items, group.Moved(at.X, at.Y))
+		sheet.Items = append(sheet.Items, s.caption(f, paper.Point{X: e.Min.X + at.X, Y: e.Max.Y + at.Y}, e.Width())...)
+	}
+	s.flow(s.entries(i, a.figures, homes))
+}
+
+// fileName turns words into the name of a file.
+func fileName(words string) string {
+	var b strings.Builder
+	for _, r := range strings.ToLower(words) {
+		switch {
+		case r >= 'a' && r <= 'z' || r >= '0' && r <= '9':
+			b.WriteRune(r)
+		case b.Len() > 0 && !strings.HasSuffix(b.String(), "-"):
+			b.WriteByte('-')
+		}
+	}
+	return strings.Trim(b.String(), "-")
+}

@@ -1,0 +1,222 @@
+package draw
+
+import (
+	"fmt"
+	"math"
+
+	"plumbrule/checker/draw/paper"
+	"plumbrule/checker/facts"
+	"plumbrule/checker/measure"
+)
+
+// flight draws one flight: treads and risers, stringer, handrail, guard.
+func (c *climber) flight(i int, flight *facts.Flight, steps []step) {
+	f := c.f
+	stroke := paper.Edge
+	if !consistent(flight) {
+		stroke = paper.Open
+		f.use(symbolOpen)
+		f.remark(fmt.Sprintf("Dotted steps of stair %s: %d risers ask for %d treads, the design states %d.",
+			c.label, flight.Risers.Value, flight.TreadsExpected.Value, flight.Treads.Value))
+	}
+	c.stringer(flight, steps)
+	c.treads(steps, stroke)
+	c.flightAnchors(i, flight, steps)
+	c.rails(flight, steps)
+}
+
+// treads draws tread after tread, with risers where they are closed.
+func (c *climber) treads(steps []step, stroke paper.Stroke) {
+	f := c.f
+	nosing, thick := measure.Length(0), measure.Length(0)
+	if c.s.Nosing != nil {
+		nosing = c.s.Nosing.V
+	} else {
+		f.miss("stairs[].nosing")
+	}
+	if t := c.s.Tread; t != nil && t.Thickness != nil {
+		thick = t.Thickness.V
+	} else {
+		f.miss("tread thickness of stair " + c.label)
+	}
+	riser := paper.Open
+	switch o := c.s.RiserOpening; {
+	case o == nil:
+		f.miss("whether the risers of stair " + c.label + " are closed")
+		f.use(symbolOpen)
+	case o.Length == nil:
+		riser = paper.Thin
+	default:
+		riser = paper.NoStroke
+	}
+	for k, s := range steps {
+		face := s.across - nosing
+		under := s.top // underside of what is above the riser
+		if k > 0 {
+			under += thick
+		}
+		if riser != paper.NoStroke {
+			f.line(c.at(face, under), c.at(face, s.foot), riser)
+		}
+		if s.tread == 0 {
+			continue
+		}
+		end := s.across + s.tread
+		if thick == 0 {
+			f.line(c.at(face, s.foot), c.at(end, s.foot), stroke)
+			continue
+		}
+		f.draw(paper.Rectangle(c.at(face, s.foot), c.at(end, s.foot+thick), stroke, paper.White))
+	}
+}
+
+// stringer draws a cut stringer by its notches and the throat below them, a
+// solid one by its depth.
+func (c *climber) stringer(flight *facts.Flight, steps []step) {
+	f, k := c.f, c.s.Stringers
+	if k == nil || k.Dimensions() == nil {
+		f.miss("stringers of stair " + c.label)
+		return
+	}
+	if flight.Throat == nil || words(k.Kind) != "cut" {
+		f.remark("Stair " + c.label + ": " + spaced(words(k.Kind), "stringers", c.size(&k.Member)) + "; their height against the treads is not shown, and they are not drawn.")
+		return
+	}
+	nosing, thick := measure.Length(0), measure.Length(0)
+	if c.s.Nosing != nil {
+		nosing = c.s.Nosing.V
+	}
+	if c.s.Tread != nil && c.s.Tread.Thickness != nil {
+		thick = c.s.Tread.Thickness.V
+	}
+	var notches []paper.Point
+	var inner []paper.Point
+	for _, s := range steps {
+		if s.tread == 0 {
+			continue
+		}
+		corner := c.at(s.across-nosing, s.foot+thick)
+		inner = append(inner, corner)
+		notches = append(notches, corner, c.at(s.across-nosing+s.tread, s.foot+thick))
+	}
+	if len(inner) < 2 {
+		return
+	}
+	v := towards(inner[0], inner[len(inner)-1])
+	down := vector{-v.left().x, -v.left().y}
+	deep := f.on(flight.Throat.Value)
+	last := steps[len(steps)-1]
+	floor := c.at(0, last.foot).Y
+	a, b := moved(inner[0], down, deep), moved(inner[len(inner)-1], down, deep)
+	a = onX(a, v, inner[0].X)
+	b = onY(b, v, floor)
+	end := c.at(last.across-nosing, last.foot)
+	area := append([]paper.Point{a, inner[0]}, notches[1:]...)
+	area = append(area, end, b)
+	f.draw(paper.Path{Points: area, Closed: true, Stroke: paper.Edge, Fill: paper.White})
+	f.anchor(k.At, middle(a, b))
+	mid := inner[len(inner)/2]
+	f.beside(stretch{from: mid, to: moved(mid, down, deep), value: flight.Throat.Value, after: "throat"}, 0)
+	if flight.StringerLine != nil && consistent(flight) {
+		first := c.at(steps[0].across, steps[0].top)
+		foot := c.at(last.across, last.foot)
+		f.beside(stretch{from: first, to: foot, value: flight.StringerLine.Value, after: "on the slope"}, -f.on(k.Dimensions().V.Depth)-24)
+	}
+	f.note(middle(a, middle(a, b)), c.stringerWords()...)
+}
+
+// onX runs along a direction to a given x, onY to a given y.
+func onX(p paper.Point, v vector, x float64) paper.Point {
+	if math.Abs(v.x) < 1e-9 {
+		return p
+	}
+	return moved(p, v, (x-p.X)/v.x)
+}
+
+func onY(p paper.Point, v vector, y float64) paper.Point {
+	if math.Abs(v.y) < 1e-9 {
+		return p
+	}
+	return moved(p, v, (y-p.Y)/v.y)
+}
+
+func (c *climber) stringerWords() []string {
+	k := c.s.Stringers
+	line := spaced(words(k.Kind), "stringers", c.size(&k.Member))
+	if k.Count != nil {
+		line = spaced(fmt.Sprint(k.Count.V), line)
+	} else {
+		c.f.miss("stairs[].stringers.count")
+	}
+	return []string{line}
+}
+
+// rails draws handrail and guard over the line of the nosings.
+func (c *climber) rails(flight *facts.Flight, steps []step) {
+	f := c.f
+	first, last := steps[0], steps[len(steps)-1]
+	a, b := c.at(first.across, first.top), c.at(last.across, last.foot)
+	if flight.Pitch != nil {
+		t := fmt.Sprintf("%.1f degrees", float64(flight.Pitch.Value)/1e6)
+		f.along(a, b, 5, small, t)
+	}
+	rise := func(h measure.Length) (p, q paper.Point) { return a.Plus(0, -f.on(h)), b.Plus(0, -f.on(h)) }
+	part := func(p, q paper.Point, at float64) paper.Point {
+		return paper.Point{X: p.X + (q.X-p.X)*at, Y: p.Y + (q.Y-p.Y)*at}
+	}
+	if g := c.s.Guard; g != nil && g.Height != nil {
+		p, q := rise(g.Height.V)
+		f.line(p, q, paper.Thin)
+		f.anchor(g.At, part(p, q, 0.65))
+		f.note(part(p, q, 0.8), "guard on the stair, "+f.value(g.Height.V)+" high")
+	}
+	h := c.s.Handrail
+	if h == nil || h.Sides != nil && h.Sides.V == 0 {
+		return
+	}
+	if h.Height == nil {
+		f.miss("stairs[].handrail.height")
+		return
+	}
+	p, q := rise(h.Height.V)
+	f.anchor(h.At, part(p, q, 0.35))
+	if h.Continuous != nil && !h.Continuous.V {
+		f.line(p, part(p, q, 0.46), paper.Bold)
+		f.line(part(p, q, 0.54), q, paper.Bold)
+		f.remark("The handrail of stair " + c.label + " is not continuous; where it is broken is not shown.")
+	} else {
+		f.line(p, q, paper.Bold)
+	}
+	at := part(p, q, 0.2)
+	f.beside(stretch{from: at.Plus(0, f.on(h.Height.V)), to: at, value: h.Height.V, after: "handrail"}, 0)
+}
+
+// flightAnchors gives spots to the parts of a flight.
+func (c *climber) flightAnchors(i int, flight *facts.Flight, steps []step) {
+	f := c.f
+	base := flight.At[0]
+	mid := steps[len(steps)/2]
+	f.anchor(base+"/risers", c.at(mid.across, (mid.top+mid.foot)/2))
+	f.anchor(base+"/measured_risers", c.at(mid.across, (mid.top+mid.foot)/2))
+	f.anchor(base+"/tread_depth", c.at(mid.across+mid.tread/2, mid.foot))
+	f.anchor(base+"/treads", c.at(mid.across+mid.tread/2, mid.foot))
+	if len(c.s.Flights) > 0 {
+		f.anchor(base, c.at(mid.across, mid.top))
+	}
+	if i > 0 {
+		return
+	}
+	f.anchor(c.s.At+"/total_rise", c.at(steps[0].across, steps[0].top))
+	f.anchor(c.s.At+"/riser_opening", c.at(steps[0].across, (steps[0].top+steps[0].foot)/2))
+	f.anchor(c.s.At+"/nosing", c.at(steps[0].across, steps[0].top))
+	f.anchor(c.s.At+"/tread", c.at(steps[0].across+steps[0].tread/3, steps[0].foot))
+	f.anchor(c.s.At+"/headroom", c.at(steps[0].across, steps[0].top-80*measure.Inch/4))
+	for _, s := range steps {
+		if s.pointer != "" {
+			f.anchor(s.pointer, c.at(s.across, (s.top+s.foot)/2))
+		}
+		if s.treadPlace != "" {
+			f.anchor(s.treadPlace, c.at(s.across+s.tread/2, s.foot))
+		}
+	}
+}

@@ -1,0 +1,198 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"plumbrule/checker"
+	"plumbrule/checker/draw"
+	"plumbrule/checker/draw/paper"
+	"plumbrule/checker/draw/pdf"
+	"plumbrule/checker/draw/png"
+	"plumbrule/checker/draw/svg"
+	"plumbrule/checker/waive"
+)
+
+// allViews is the word for every view.
+const allViews = "all"
+
+// drawFlags are the flags of the draw command as typed.
+type drawFlags struct {
+	view, format, output, paper string
+	sets                        []string
+}
+
+// drawFormat is one way to write sheets: all in one file, or each in its own.
+type drawFormat struct {
+	name string
+	all  func(io.Writer, []*paper.Sheet) error
+	one  func(io.Writer, *paper.Sheet) error
+}
+
+// drawFormats lists the formats, the usual one first.
+func drawFormats(title string) []drawFormat {
+	return []drawFormat{
+		{name: "svg", one: svg.Write},
+		{name: "pdf", all: func(w io.Writer, sheets []*paper.Sheet) error { return pdf.Write(w, title, sheets) }},
+		{name: "png", one: func(w io.Writer, s *paper.Sheet) error { return png.Write(w, s, png.DotsPerInch) }},
+	}
+}
+
+func newDrawCommand(env environment) *cobra.Command {
+	var flags drawFlags
+	cmd := &cobra.Command{
+		Use:   "draw DESIGN",
+		Short: "Draw a design: plan, framing plan, elevation, stair section",
+		Long: "Draw a design to scale, dimensioned, on sheets with a title block. What the design does not show is\n" +
+			"left out or dotted, and listed. With --set, the rule sets run, and their findings are numbered on the\n" +
+			"drawings as in the review letter; without it no rule set runs.\n\n" +
+			"PDF holds all sheets in one file. SVG and PNG are one file for each sheet: name a directory with -o,\n" +
+			"or a file where there is one sheet only.",
+		Example: "  plumbrule draw --format pdf -o alder-lane.pdf fixtures/designs/alder-lane.deck.yaml\n" +
+			"  plumbrule draw --view stairs --set irc-2021 -o drawings fixtures/designs/ketch-point.deck.yaml",
+		Args: cobra.ExactArgs(1),
+		RunE: func(cmd *cobra.Command, args []string) error { return drawSheets(cmd, env, flags, args) },
+	}
+	f := cmd.Flags()
+	f.StringVar(&flags.view, "view", allViews, "`VIEW` to draw: "+viewNames())
+	f.StringVar(&flags.format, "format", "svg", "`FORMAT` to write: "+drawFormatList())
+	f.StringVarP(&flags.output, "output", "o", "", "`FILE or DIR` to write to instead of standard output")
+	f.StringVar(&flags.paper, "paper", "", "`PAPER`, lying: "+strings.Join(draw.Papers(), ", ")+" (default tabloid, a3 for metric designs)")
+	f.StringArrayVar(&flags.sets, "set", nil, "rule set whose findings to number, by `ID or FILE`; repeatable (default none)")
+	return cmd
+}
+
+func viewNames() string {
+	names := []string{allViews}
+	for _, v := range draw.Views() {
+		names = append(names, string(v))
+	}
+	return strings.Join(names, ", ")
+}
+
+func drawFormatList() string {
+	var names []string
+	for _, f := range drawFormats("") {
+		names = append(names, f.name)
+	}
+	return strings.Join(names, ", ")
+}
+
+func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []string) error {
+	options, err := flags.options()
+	if err != nil {
+		return err
+	}
+	inputs, err := readDesigns(env, args)
+	if err != nil {
+		return err
+	}
+	if len(inputs) != 1 {
+		return fmt.Errorf("%s holds %d designs; name one", args[0], len(inputs))
+	}
+	format, err := findDrawFormat(flags.format, filepath.Base(inputs[0].Name))
+	if err != nil {
+		return err
+	}
+	if len(flags.sets) > 0 {
+		c, err := checker.New(checker.Options{Sets: flags.sets, Today: waive.DateOf(env.now()), Sandbox: newSandbox()})
+		if err != nil {
+			return err
+		}
+		report := c.Check(cmd.Context(), inputs[0])
+		options.Report = &report
+	}
+	sheets, problems, err := checker.Drawings(inputs[0], options)
+	if err != nil {
+		return err
+	}
+	for _, p := range problems {
+		fmt.Fprintf(env.err, "%s:%d:%d: cannot read: %s\n", inputs[0].Name, p.Span.Start.Line, p.Span.Start.Column, p.Message)
+	}
+	if len(problems) > 0 {
+		return &exitError{exitUnreadable, nil}
+	}
+	return flags.write(env, format, sheets)
+}
+
+func (f drawFlags) options() (draw.Options, error) {
+	options := draw.Options{Paper: f.paper}
+	for _, v := range draw.Views() {
+		if f.view == string(v) || f.view == allViews {
+			options.Views = append(options.Views, v)
+		}
+	}
+	if len(options.Views) == 0 {
+		return options, fmt.Errorf("unknown view %q; views: %s", f.view, viewNames())
+	}
+	return options, nil
+}
+
+func findDrawFormat(name, title string) (drawFormat, error) {
+	for _, f := range drawFormats(title) {
+		if f.name == name {
+			return f, nil
+		}
+	}
+	return drawFormat{}, fmt.Errorf("unknown format %q; formats: %s", name, drawFormatList())
+}
+
+// write lays all files out before the first of them goes out.
+func (f drawFlags) write(env environment, format drawFormat, sheets []*paper.Sheet) error {
+	var names []string
+	var pages [][]byte
+	put := func(name string, write func(io.Writer) error) error {
+		var page bytes.Buffer
+		if err := write(&page); err != nil {
+			return &exitError{exitFailed, err}
+		}
+		names, pages = append(names, name), append(pages, page.Bytes())
+		return nil
+	}
+	if format.all != nil {
+		if err := put("drawings", func(w io.Writer) error { return format.all(w, sheets) }); err != nil {
+			return err
+		}
+	} else {
+		for _, s := range sheets {
+			if err := put(s.File, func(w io.Writer) error { return format.one(w, s) }); err != nil {
+				return err
+			}
+		}
+	}
+	toFile := strings.EqualFold(filepath.Ext(f.output), "."+format.name)
+	if len(pages) > 1 && (f.output == "" || f.output == standardInput || toFile) {
+		return fmt.Errorf("there are %d sheets, each a file of its own; name a directory with -o, one --view, or --format pdf", len(pages))
+	}
+	switch {
+	case f.output == "" || f.output == standardInput:
+		if _, err := env.out.Write(pages[0]); err != nil {
+			return &exitError{exitFailed, fmt.Errorf("write the drawing: %w", err)}
+		}
+		return nil
+	case toFile:
+		return save(f.output, pages[0])
+	}
+	if err := os.MkdirAll(f.output, 0o755); err != nil {
+		return &exitError{exitFailed, fmt.Errorf("make a directory for the drawings: %w", err)}
+	}
+	for i, page := range pages {
+		if err := save(filepath.Join(f.output, names[i]+"."+format.name), page); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func save(file string, page []byte) error {
+	if err := os.WriteFile(file, page, 0o644); err != nil {
+		return &exitError{exitFailed, fmt.Errorf("write the drawing: %w", err)}
+	}
+	return nil
+}

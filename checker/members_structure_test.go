@@ -71,7 +71,7 @@ func plainPosts() []plain {
 	const atLeast6x6 = "6x6, 6x8, 8x8"
 	return []plain{
 		{figure: "posts/size min", given: given{irc: "3-1/2 in", dca6: "5-1/2 in"}, past: -1, build: func(p put) {
-			post(p, facts.Post{Side: p.length()})
+			post(p, facts.Post{LeastSide: p.length()})
 		}},
 		{figure: "posts/joint-post accepted", given: given{wisconsin: atLeast6x6}, past: -1, build: func(p put) {
 			post(p, facts.Post{Size: p.words(), JointAbove: true})
@@ -204,12 +204,13 @@ func smallFooting(p put) facts.Footing {
 	}
 }
 
-// pressed carries one area on another under 40 psf, on soil that bears 1500 psf.
+// pressed carries one area on another under 40 psf, on soil that just bears
+// thirty times that and 10 psf of dead load.
 func pressed(p put, carried, below int64) facts.Footing {
 	live, snow := keys{"load": "40 psf"}.loads(p.at)
-	soil, _, _ := measure.ParsePressure("1500 psf")
+	dead, _, _ := measure.ParsePressure("10 psf")
 	return facts.Footing{
-		PlanArea: shown(below, p.place), SoilBearing: shown(soil, p.at), LiveLoad: live, GroundSnowLoad: snow,
+		PlanArea: shown(below, p.place), SoilBearing: shown(30*(live.Value+dead), p.at), LiveLoad: live, GroundSnowLoad: snow,
 		TributaryArea: shown(facts.Tributary[int64]{Builder: carried, Statics: carried}, p.at),
 	}
 }

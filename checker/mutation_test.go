@@ -52,7 +52,6 @@ type mutation struct {
 	checks  *catalog.Catalog // the check, those it reads, and the library
 	set     *ruleset.Set
 	check   *ruleset.Check
-	probes  []probe
 	noticed int
 	missed  []string
 }
@@ -96,10 +95,7 @@ func catalogOf(t *testing.T, id string) *catalog.Catalog {
 
 // figures changes all figures but the cells of tables.
 func (m *mutation) figures() {
-	var own []bool
-	m.probes, own = designProbes(m.t, m.check.ID, m.set.ID)
-	m.probes = m.fitting(m.probes, own)
-	m.probes = append(m.probes, m.sheets()...)
+	probes := append(m.fitting(designProbes(m.t, m.check.ID, m.set.ID), false), m.sheets()...)
 	for i := range m.check.Figures {
 		f := &m.check.Figures[i]
 		var all []mutant
@@ -108,19 +104,20 @@ func (m *mutation) figures() {
 				all = append(all, change)
 			}
 		}
-		m.run(f, all, m.probes)
+		m.run(f, all, probes)
 	}
 }
 
-// fitting leaves out the probes of siblings that do not fit.
-func (m *mutation) fitting(probes []probe, own []bool) []probe {
+// fitting gives the probes that fit the set as it is. One that must and does
+// not is an error; TestLimits says so of the fixtures.
+func (m *mutation) fitting(probes []probe, must bool) []probe {
 	e := m.engine(nil, nil)
 	var kept []probe
 	for i := range probes {
 		switch results := probes[i].evaluate(e, m.check.ID)[m.set.ID]; {
 		case probes[i].fits(results):
 			kept = append(kept, probes[i])
-		case own[i]:
+		case must:
 			m.t.Errorf("%s: the probe %s gives %s", m.check.ID, probes[i].name, outcomeOf(results))
 		}
 	}
@@ -152,7 +149,7 @@ func (m *mutation) sheets() []probe {
 		}
 	}
 	slices.SortStableFunc(probes, func(a, b probe) int { return strings.Compare(a.name, b.name) })
-	return m.fitting(probes, slices.Repeat([]bool{true}, len(probes)))
+	return m.fitting(probes, true)
 }
 
 // engine prepares the set as it is, under its own id, and the changed ones.
@@ -226,7 +223,7 @@ func (m *mutation) tables() {
 				changes = append(changes, byPath[path]...)
 				delete(byPath, path)
 			}
-			m.run(f, changes, m.fitting([]probe{s.probe(m.t, name)}, []bool{true}))
+			m.run(f, changes, m.fitting([]probe{s.probe(m.t, name)}, true))
 		}
 		for _, path := range slices.Sorted(maps.Keys(byPath)) {
 			if strings.HasPrefix(path, f.Name+" [") {

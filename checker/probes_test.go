@@ -65,46 +65,34 @@ func (s *sheet) probe(t *testing.T, name string) probe {
 }
 
 // siblings are the sets that are probed with what was written for another set.
-// They share most figures; where a probe does not fit one of them, it is left
-// out there, and the figures that differ have probes of their own.
+// They share most figures; a probe that does not fit one of them is left out
+// there, and the figures that differ have members of their own.
 var siblings = map[string][]string{"irc-2021": {"irc-2018", "irc-2024"}}
 
-// designProbes gives the probes of a check under a set: the fixtures of the
-// check, its limits, and those of testdata/probes. Own tells which were written
-// for the set itself and so must fit it.
-func designProbes(t *testing.T, check, set string) (probes []probe, own []bool) {
+// designProbes gives the probes of a check under a set that are designs: the
+// fixtures of the check, and their limits.
+func designProbes(t *testing.T, check, set string) []probe {
 	t.Helper()
-	add := func(p probe, of string) {
-		if of == set || slices.Contains(siblings[of], set) {
-			probes, own = append(probes, p), append(own, of == set)
-		}
-	}
+	var probes []probe
+	meant := func(of string) bool { return of == set || slices.Contains(siblings[of], set) }
 	for _, f := range allFixtures(t) {
 		if f.check != check {
 			continue
 		}
-		for _, name := range []string{"within", "outside"} {
-			data := readDesign(t, filepath.Join(f.dir, name+".deck.yaml"))
-			add(designProbe(t, f.check+"/"+name, data, fitting(name == "outside", false)), f.set())
+		if meant(f.set()) {
+			for _, name := range []string{"within", "outside"} {
+				data := readDesign(t, filepath.Join(f.dir, name+".deck.yaml"))
+				probes = append(probes, designProbe(t, f.check+"/"+name, data, fitting(name == "outside", false)))
+			}
 		}
 		for _, l := range f.limits {
-			data := readDesign(t, filepath.Join(f.dir, l.design))
-			for _, p := range limitProbes(t, f.check+"/"+l.design, data, l) {
-				add(p, l.set)
+			if meant(l.set) {
+				data := readDesign(t, filepath.Join(f.dir, l.design))
+				probes = append(probes, limitProbes(t, f.check+"/"+l.design, data, l)...)
 			}
 		}
 	}
-	for _, l := range extraLimits(t)[check] {
-		data := readDesign(t, filepath.Join(checkFixtures, "..", l.design))
-		for _, of := range strings.Split(l.set, " ") {
-			if of == set {
-				for _, p := range limitProbes(t, l.design, data, l) {
-					add(p, of)
-				}
-			}
-		}
-	}
-	return probes, own
+	return probes
 }
 
 func readDesign(t *testing.T, file string) []byte {
@@ -157,50 +145,6 @@ func designProbe(t *testing.T, name string, data []byte, fits func([]result.Resu
 		t.Fatalf("%s: %v", name, faults[0])
 	}
 	return probe{name: name, facts: f, doc: doc, fits: fits}
-}
-
-const extraProbes = "testdata/probes.yaml"
-
-// extraLimits reads the probes beside those of the fixtures, by check. They are
-// written as limits are, with the check and all their sets named; the design's
-// path starts in the folder of fixtures.
-func extraLimits(t *testing.T) map[string][]limit {
-	t.Helper()
-	doc, err := source.Read(extraProbes, readDesign(t, extraProbes))
-	if err != nil {
-		t.Fatal(err)
-	}
-	list := map[string][]limit{}
-	for _, item := range doc.Root.Items {
-		var l limit
-		check := ""
-		for _, m := range item.Members {
-			var texts []string
-			for _, v := range m.Value.Items {
-				texts = append(texts, v.Text)
-			}
-			switch m.Key {
-			case "check":
-				check = m.Value.Text
-			case "design":
-				l.design = m.Value.Text
-			case "sets":
-				l.set = strings.Join(texts, " ")
-			case "field":
-				l.field = m.Value.Text
-			case "inside":
-				l.inside = texts
-			case "at":
-				l.at = texts
-			case "outside":
-				l.outside = texts
-			default:
-				t.Fatalf("%s: unknown key %s", extraProbes, m.Key)
-			}
-		}
-		list[check] = append(list[check], l)
-	}
-	return list
 }
 
 // folders keeps the fixtures, which are read once.

@@ -60,8 +60,8 @@ func isBundle(name string) bool {
 
 // keyOf is the same for all names of one file.
 func keyOf(name string) string {
-	if real, err := filepath.EvalSymlinks(name); err == nil {
-		name = real
+	if target, err := filepath.EvalSymlinks(name); err == nil {
+		name = target
 	}
 	if absolute, err := filepath.Abs(name); err == nil {
 		name = absolute

@@ -92,3 +92,9 @@ missing(member) := {need |
 	}
 	shown == []
 }
+
+# beside puts what wood engineering allows beside what the table says, where it
+# was worked out.
+beside(row, member) := object.union(row, {"engineered": member.engineered})
+
+beside(row, member) := row if not member.engineered

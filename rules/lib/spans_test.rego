@@ -100,3 +100,8 @@ test_missing_names_every_field if {
 		"site.live_load", "site.ground_snow_load",
 	}
 }
+
+test_beside if {
+	spans.beside({"have": 1}, {"engineered": {"governs": "bending"}}) == {"have": 1, "engineered": {"governs": "bending"}}
+	spans.beside({"have": 1}, {"size": "2x10"}) == {"have": 1}
+}

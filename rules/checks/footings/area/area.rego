@@ -34,6 +34,7 @@ package checks.footings.area
 import data.figures.footings.area as figures
 import data.lib.footings
 import data.lib.members
+import data.lib.spans
 
 applies if count(input.footings) > 0
 
@@ -111,7 +112,7 @@ _open contains i if {
 	not _row[i]
 }
 
-readings contains row if {
+readings contains spans.beside(row, input.footings[i]) if {
 	some i, row in _row
 	not i in _open
 }

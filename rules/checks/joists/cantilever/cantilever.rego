@@ -109,7 +109,7 @@ _open contains i if {
 	not _cell[i]
 }
 
-readings contains row if {
+readings contains spans.beside(row, input.joist_cantilevers[i]) if {
 	some i, row in _row
 	not i in _open
 }

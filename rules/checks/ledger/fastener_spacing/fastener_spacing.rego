@@ -100,7 +100,7 @@ _open contains i if {
 	not _row[i]
 }
 
-readings contains row if {
+readings contains spans.beside(row, input.ledgers[i]) if {
 	some i, row in _row
 	not i in _open
 }

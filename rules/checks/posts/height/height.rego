@@ -37,6 +37,7 @@ package checks.posts.height
 import data.figures.posts.height as figures
 import data.lib.members
 import data.lib.posts
+import data.lib.spans
 
 applies if count(input.posts) > 0
 
@@ -92,7 +93,7 @@ _open contains i if {
 	not _row[i]
 }
 
-readings contains row if {
+readings contains spans.beside(row, input.posts[i]) if {
 	some i, row in _row
 	not i in _open
 }

@@ -19,6 +19,7 @@ var tableSheets = map[string]func(*sheet, *mutation, string){
 	"grades":         grades,
 	"live loads":     liveLoads,
 	"rims":           rims,
+	"factors":        factorSheet,
 }
 
 // byKeys gives the readings of a table by the texts of their keys.

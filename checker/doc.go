@@ -7,5 +7,5 @@
 //
 // It prints nothing and opens no design; whoever calls it does.
 //
-// Floor: above all other packages, below the command.
+// Floor: above all other packages but authoring, below the command.
 package checker

@@ -15,6 +15,9 @@ func ServeForeign(ctx context.Context, in io.Reader, out io.Writer) error {
 	return engine.Serve(ctx, in, out, rules.Checks())
 }
 
+// Checks describes the checks that come with the program.
+func Checks() (*catalog.Catalog, error) { return catalog.Load(rules.Checks()) }
+
 // joinChecks adds the checks that the sets bring to those of the program.
 func (c *Checker) joinChecks() (err error) {
 	var brought []*catalog.Catalog

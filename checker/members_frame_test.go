@@ -97,9 +97,10 @@ func plainFrames() []plain {
 			guard(p, facts.Guard{PostNotched: p.flag(), PostSize: p.said("4x4")})
 		}},
 		{figure: "joists/cantilever max_ratio", given: given{irc + " " + dca6: "1/4"}, past: 1, build: func(p put) {
+			// On 9 ft the row of 10 ft gives more than a quarter.
 			live, snow := keys{"load": "40 psf"}.loads(p.at)
 			p.facts.JoistCantilevers = append(p.facts.JoistCantilevers, facts.JoistCantilever{
-				At: p.at, Joists: p.at, Missing: []string{}, Cantilever: p.length(), BackSpan: p.long(tenFeet),
+				At: p.at, Joists: p.at, Missing: []string{}, Cantilever: shown(measure.Length((p.n*9+9)/10), p.place), BackSpan: p.long(9 * measure.Foot),
 				Spacing: p.long(16 * measure.Inch), Size: p.said("2x12"), Lumber: lumber(keys{"group": "southern pine"}, p.at),
 				LiveLoad: live, GroundSnowLoad: snow,
 			})
@@ -115,6 +116,13 @@ func plainFrames() []plain {
 		}},
 		{figure: "joists/hangers required", given: given{irc: "true"}, build: func(p put) {
 			joined(p, facts.Joined{OnLedger: true, HangersAtLedger: p.flag()})
+		}},
+		{figure: "joists/skewed-hangers required", given: given{practice: "true"}, quiet: true, build: func(p put) {
+			hung := []string{}
+			if p.yes {
+				hung = []string{"front"}
+			}
+			joined(p, facts.Joined{Skewed: []string{"front"}, SkewedHangers: hung})
 		}},
 		{figure: "joists/ties required", given: given{practice: "true"}, build: func(p put) {
 			joined(p, facts.Joined{OnDropped: true, BeamTies: p.flag()})

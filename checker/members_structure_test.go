@@ -71,7 +71,7 @@ func plainPosts() []plain {
 	const atLeast6x6 = "6x6, 6x8, 8x8"
 	return []plain{
 		{figure: "posts/size min", given: given{irc: "3-1/2 in", dca6: "5-1/2 in"}, past: -1, build: func(p put) {
-			post(p, facts.Post{LeastSide: p.length()})
+			post(p, facts.Post{LeastSide: p.length(), Size: p.said("4x4")})
 		}},
 		{figure: "posts/joint-post accepted", given: given{wisconsin: atLeast6x6}, past: -1, build: func(p put) {
 			post(p, facts.Post{Size: p.words(), JointAbove: true})
@@ -178,9 +178,9 @@ func plainFootings() []plain {
 			k.Corner, k.Side = true, shown(measure.Length(p.n)*16/120, p.place)
 			footing(p, k)
 		}},
-		{figure: "footings/pressure max_share", given: given{practice: "1/1"}, past: 1, alone: true, build: func(p put) {
+		{figure: "footings/pressure max_share", given: given{practice: "1/1"}, past: 1, step: 1000, alone: true, build: func(p put) {
 			// 50 psf on 30 square feet make 1500 psf on one.
-			footing(p, pressed(p, 30*p.n, int64(tenFeet)))
+			footing(p, pressed(p, 30*(p.n/1000), int64(tenFeet)/1000))
 		}},
 		{figure: "footings/pressure dead_load", given: given{practice: "10 psf"}, past: 1, alone: true, build: func(p put) {
 			// Where nothing is said of it the dead load is ten pounds; soil that bears
@@ -192,6 +192,18 @@ func plainFootings() []plain {
 			footing(p, f)
 		}},
 	}
+}
+
+// plainEngineering is how far a length may pass what engineering allows.
+func plainEngineering() []plain {
+	return []plain{{figure: "engineering/agreement past", given: given{practice: "6 in"}, past: 1, alone: true, build: func(p put) {
+		live, snow := keys{"load": "40 psf"}.loads(p.at)
+		p.facts.Site.At, p.facts.Site.LiveLoad = p.at, live
+		p.facts.JoistSpans = append(p.facts.JoistSpans, facts.JoistSpan{
+			At: p.at, Joists: p.at, Missing: []string{}, SpanToCenter: shown(tenFeet+measure.Length(p.n), p.place), LiveLoad: live, GroundSnowLoad: snow,
+			Engineered: &facts.Engineered{Limit: p.long(tenFeet), Governs: "bending", Working: []string{}},
+		})
+	}}}
 }
 
 // smallFooting carries little, on soil and below spans that every table has.

@@ -43,9 +43,10 @@ type plain struct {
 	// past tells where the outside lies: 1 above a number, or among the words
 	// of a list; -1 below it, or among all other words.
 	past  int64
-	alone bool // the fact is one of the whole design
-	inner bool // an inner band makes all values outside, in other words
-	quiet bool // past the limit the check says something else than outside
+	alone bool  // the fact is one of the whole design
+	inner bool  // an inner band makes all values outside, in other words
+	quiet bool  // past the limit the check says something else than outside
+	step  int64 // how far past a share one value lies, 1 if nothing is said
 	build func(p put)
 }
 
@@ -105,7 +106,7 @@ func (p plain) values(m *mutation, text string) []value {
 			m.t.Fatalf("%s: %v", p.figure, err)
 		}
 		n := int64(tenFeet) * share.Rise / share.Run
-		return []value{{put{n: n}, false}, {put{n: n + p.past}, true}}
+		return []value{{put{n: n}, false}, {put{n: n + p.past*max(p.step, 1)}, true}}
 	}
 	n, err := wholeOf(declared.Kind, text)
 	if err != nil {
@@ -155,5 +156,5 @@ func (p plain) sheets(m *mutation) []*sheet {
 
 // plains are the figures with members of their own.
 func plains() []plain {
-	return slices.Concat(plainFrames(), plainBeams(), plainPosts(), plainFootings(), plainLedgers(), plainScope(), plainLayout())
+	return slices.Concat(plainFrames(), plainBeams(), plainPosts(), plainFootings(), plainLedgers(), plainScope(), plainLayout(), plainEngineering())
 }

@@ -14,6 +14,8 @@ type stretch struct {
 	from, to paper.Point
 	value    measure.Length
 	after    string // words behind the figure, as "clear"
+	// fromCenter and toCenter are true for the middle of a thing.
+	fromCenter, toCenter bool
 }
 
 // rulers are how far out dimension lines have got on each side.
@@ -115,7 +117,7 @@ func (f *figure) dimension(d stretch, start, end paper.Point) {
 	sin, cos := math.Sincos(label.Turn * math.Pi / 180)
 	u, up := vector{cos, -sin}, vector{-sin, -cos}
 	mid := middle(start, end)
-	item := paper.Dimension{From: d.from, To: d.to, Start: start, End: end, Value: d.value}
+	item := paper.Dimension{From: d.from, To: d.to, Start: start, End: end, Value: d.value, FromCenter: d.fromCenter, ToCenter: d.toCenter}
 
 	const over = 2.6 // from the line to the letters
 	place := func(along, rise float64) paper.Text {
@@ -157,6 +159,7 @@ func (f *figure) dimension(d stretch, start, end paper.Point) {
 func (f *figure) add(d paper.Dimension) {
 	f.dims = append(f.dims, d)
 	f.taken = append(f.taken, d.Label.Box())
+	f.strokes = append(f.strokes, [2]paper.Point{d.Start, d.End}, [2]paper.Point{d.From, d.Start}, [2]paper.Point{d.To, d.End})
 }
 
 // filled puts dimensions into the gaps between those of a chain, so that it adds

@@ -77,12 +77,21 @@ func Sheets(deck *model.Deck, f *facts.Facts, options Options) ([]*paper.Sheet, 
 	return set.finish(), nil
 }
 
+// pencil says how a figure is built: at a scale, and whether only roughly.
+type pencil struct {
+	scale scale
+	draft bool
+}
+
+// build draws one figure.
+type build func(pencil) *figure
+
 // drawing is what goes onto one sheet: one figure or several at one scale.
 type drawing struct {
 	view    View
 	name    string
 	about   string
-	figures []func(scale) *figure
+	figures []build
 }
 
 // drawings lists the sheets of a view, without those for which the design shows
@@ -98,15 +107,15 @@ func (d *drafter) drawings(view View) ([]drawing, error) {
 		switch view {
 		case Plan:
 			list = append(list, drawing{view, "Plan of " + name, "Plan of " + name + " from above, the house at the top: outline, edges with drops and guards, stairs, doors and windows, boards.",
-				[]func(scale) *figure{func(s scale) *figure { return d.surfacePlan(s, i) }}})
+				[]build{func(s pencil) *figure { return d.surfacePlan(s, i) }}})
 		case Framing:
 			list = append(list, drawing{view, "Framing of " + name, "Frame of " + name + " from above, the house at the top: ledger, joists, beams, posts and footings.",
-				[]func(scale) *figure{func(s scale) *figure { return d.framingPlan(s, i) }}})
+				[]build{func(s pencil) *figure { return d.framingPlan(s, i) }}})
 		case Elevation:
 			list = append(list, drawing{view, "Elevation of " + name, "Elevation of " + name + " from the front, and a section through it out from the house, with the ground as far as the design shows it.",
-				[]func(scale) *figure{
-					func(s scale) *figure { return d.frontElevation(s, i) },
-					func(s scale) *figure { return d.section(s, i) },
+				[]build{
+					func(s pencil) *figure { return d.frontElevation(s, i) },
+					func(s pencil) *figure { return d.section(s, i) },
 				}})
 		case Stairs:
 		default:
@@ -117,7 +126,7 @@ func (d *drafter) drawings(view View) ([]drawing, error) {
 		for k := range d.out.Stairs {
 			label := "stair " + d.out.Stairs[k].Label
 			list = append(list, drawing{view, "Section of " + label, "Section through " + label + ": risers, treads, stringer, handrail, landing and ground.",
-				[]func(scale) *figure{func(s scale) *figure { return d.stairSection(s, k) }}})
+				[]build{func(s pencil) *figure { return d.stairSection(s, k) }}})
 		}
 	}
 	return list, nil
@@ -131,8 +140,8 @@ func viewList() string {
 	return strings.Join(names, ", ")
 }
 
-func (d *drafter) figure(s scale, title string) *figure {
-	return &figure{fonts: d.fonts, system: d.deck.System, scale: s, title: title}
+func (d *drafter) figure(s pencil, title string) *figure {
+	return &figure{fonts: d.fonts, system: d.deck.System, scale: s.scale, draft: s.draft, title: title}
 }
 
 // platformName is what a platform is called.

@@ -13,7 +13,7 @@ import (
 )
 
 // frontElevation shows a platform as seen from the yard, looking at the house.
-func (d *drafter) frontElevation(s scale, i int) *figure {
+func (d *drafter) frontElevation(s pencil, i int) *figure {
 	p := &planner{drafter: d, f: d.figure(s, "Front elevation of "+d.platformName(i)), plan: &d.out.Platforms[i], p: &d.deck.Platforms[i], i: i}
 	f, l := p.f, p.levels()
 	box := p.plan.Outline.Bounds()
@@ -30,6 +30,7 @@ func (d *drafter) frontElevation(s scale, i int) *figure {
 	for _, h := range heights {
 		f.note(h.spot, "post "+f.value(h.height)+" to beam "+h.beam)
 	}
+	f.settle()
 	return f
 }
 
@@ -252,13 +253,20 @@ func (p *planner) frontGround() {
 // groundBelow is the depth of the ground at a corner of an edge: carried there
 // from known points, or the drop that the edge shows.
 func (p *planner) groundBelow(corner geometry.Point, edge string) *measure.Length {
+	var carried *measure.Length
 	if g := p.plan.GroundOnSlope(corner); g != nil {
-		return &g.Value
+		carried = &g.Value
 	}
-	if described, ok := p.p.Edges.Get(edge); ok && described.Drop != nil {
-		return &described.Drop.V
+	described, ok := p.p.Edges.Get(edge)
+	if !ok || described.Drop == nil {
+		return carried
 	}
-	return nil
+	// The drop is the greatest along the edge. Ground carried there that comes
+	// deeper contradicts it, and what the edge itself shows then counts.
+	if carried != nil && *carried <= described.Drop.V {
+		return carried
+	}
+	return &described.Drop.V
 }
 
 // frontHeights dimensions, on the right, the ground below the surface and the

@@ -34,6 +34,8 @@ type figure struct {
 	missing []string
 	remarks []string
 	rulers  rulers
+	pending []func()
+	draft   bool // words that can move are left out
 }
 
 // anchor is the spot of the drawing for what a pointer leads to.
@@ -61,17 +63,33 @@ func (f *figure) all(ring geometry.Ring) []paper.Point {
 // draw adds lines and areas.
 func (f *figure) draw(list ...paper.Item) {
 	for _, item := range list {
-		if p, ok := item.(paper.Path); ok && p.Stroke != paper.Faint {
-			for i := 1; i < len(p.Points); i++ {
-				f.strokes = append(f.strokes, [2]paper.Point{p.Points[i-1], p.Points[i]})
-			}
-			if p.Closed && len(p.Points) > 2 {
-				f.strokes = append(f.strokes, [2]paper.Point{p.Points[len(p.Points)-1], p.Points[0]})
-			}
+		if _, pattern := item.(paper.Hatch); !pattern {
+			item.Draw(strokes{f})
 		}
 	}
 	f.lines = append(f.lines, list...)
 }
+
+// strokes is a canvas that remembers where lines run.
+type strokes struct{ f *figure }
+
+// Path implements paper.Canvas.
+func (s strokes) Path(p paper.Path) {
+	if p.Stroke == paper.NoStroke || p.Stroke == paper.Faint {
+		return
+	}
+	for i := range p.Points {
+		if k := (i + 1) % len(p.Points); k > 0 || p.Closed {
+			s.f.strokes = append(s.f.strokes, [2]paper.Point{p.Points[i], p.Points[k]})
+		}
+	}
+}
+
+// Text implements paper.Canvas.
+func (s strokes) Text(paper.Text) {}
+
+// Group implements paper.Canvas.
+func (s strokes) Group(_ string, draw func()) { draw() }
 
 func (f *figure) line(a, b paper.Point, stroke paper.Stroke) { f.draw(paper.Line(a, b, stroke)) }
 
@@ -100,6 +118,21 @@ func (f *figure) remark(words string) {
 	}
 }
 
+// later sets words when everything else has its place: they find room, the rest
+// cannot move.
+func (f *figure) later(set func()) { f.pending = append(f.pending, set) }
+
+// settle sets the words that were put off; a draft goes without.
+func (f *figure) settle() {
+	if f.draft {
+		return
+	}
+	for _, set := range f.pending {
+		set()
+	}
+	f.pending = nil
+}
+
 // use notes that the legend has to explain a symbol.
 func (f *figure) use(s symbol) {
 	if !slices.Contains(f.symbols, s) {
@@ -123,8 +156,17 @@ func (f *figure) free(boxes ...paper.Box) bool {
 
 // crossings counts the lines that run through boxes.
 func (f *figure) crossings(boxes ...paper.Box) int {
+	round := paper.NoExtent()
+	for _, b := range boxes {
+		round = round.With(b.Corners[:]...)
+	}
 	n := 0
 	for _, s := range f.strokes {
+		// Most lines are far off, and seen to be with four comparisons.
+		if max(s[0].X, s[1].X) <= round.Min.X || min(s[0].X, s[1].X) >= round.Max.X ||
+			max(s[0].Y, s[1].Y) <= round.Min.Y || min(s[0].Y, s[1].Y) >= round.Max.Y {
+			continue
+		}
 		if slices.ContainsFunc(boxes, func(b paper.Box) bool { return b.Crosses(s[0], s[1]) }) {
 			n++
 		}

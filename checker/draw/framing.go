@@ -11,7 +11,7 @@ import (
 
 // framingPlan is the frame of one platform from above: ledger, joists, beams,
 // posts, footings.
-func (d *drafter) framingPlan(s scale, i int) *figure {
+func (d *drafter) framingPlan(s pencil, i int) *figure {
 	p := &planner{drafter: d, f: d.figure(s, "Framing of "+d.platformName(i)), plan: &d.out.Platforms[i], p: &d.deck.Platforms[i], i: i}
 	f := p.f
 	p.houseEdges()
@@ -23,6 +23,7 @@ func (d *drafter) framingPlan(s scale, i int) *figure {
 	p.ledger()
 	p.holes()
 	p.posts()
+	p.joints()
 	p.ties()
 	p.loads()
 	f.fence()
@@ -31,6 +32,7 @@ func (d *drafter) framingPlan(s scale, i int) *figure {
 	p.spanChain()
 	p.frameWords()
 	p.frameAnchors()
+	f.settle()
 	return f
 }
 

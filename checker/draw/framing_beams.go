@@ -20,8 +20,11 @@ func (p *planner) beams(flush bool) {
 			continue
 		}
 		stroke, sign := paper.Hidden, symbolDropped
-		if b.Flush {
+		switch m := p.beam(b); {
+		case b.Flush:
 			stroke, sign = paper.Edge, symbolFlush
+		case m == nil || m.Kind == nil: // below the joists or between them
+			stroke, sign = paper.Open, symbolOpen
 		}
 		f.use(sign)
 		for k, line := range b.Lines {
@@ -34,13 +37,6 @@ func (p *planner) beams(flush bool) {
 		}
 		if b.Width == 0 {
 			f.miss("size or plies of beam " + b.Mark)
-		}
-		for _, j := range b.Joints {
-			if len(b.Lines) > 0 {
-				f.draw(joint(f.at(j.Place), towards(f.at(b.Lines[0].A), f.at(b.Lines[0].B)), f.on(b.Width)/2)...)
-				f.use(symbolJoint)
-				f.anchor(j.At, f.at(j.Place))
-			}
 		}
 	}
 	if flush {
@@ -98,12 +94,27 @@ func (p *planner) posts() {
 			}
 			f.use(symbolPost)
 			half := max(f.on(min(d.V.Thickness, d.V.Depth))/2, 1.2)
-			f.draw(paper.Rectangle(c.Plus(-half, -half), c.Plus(half, half), paper.Edge, paper.Solid))
+			f.draw(paper.Rectangle(c.Plus(-half, -half), c.Plus(half, half), paper.Bold, paper.Shade))
 		}
 		if len(b.Posts) > 0 {
 			f.anchor(p.p.At+"/posts", f.at(b.Posts[0].Place))
 		} else {
 			f.miss("posts of beam " + b.Mark)
+		}
+	}
+}
+
+// joints marks where the plies of beams are cut.
+func (p *planner) joints() {
+	f := p.f
+	for i := range p.plan.Beams {
+		b := &p.plan.Beams[i]
+		for _, j := range b.Joints {
+			if len(b.Lines) > 0 {
+				f.draw(joint(f.at(j.Place), towards(f.at(b.Lines[0].A), f.at(b.Lines[0].B)), f.on(b.Width)/2)...)
+				f.use(symbolJoint)
+				f.anchor(j.At, f.at(j.Place))
+			}
 		}
 	}
 }
@@ -302,7 +313,7 @@ func (p *planner) joistWords() []string {
 			lines = append(lines, line)
 		}
 		if text(fact.Layout) != "equal" && fact.LastBay != nil && fact.Spacing != nil && fact.LastBay.Value != fact.Spacing.Value {
-			lines = append(lines, "last bay "+f.exact(fact.LastBay.Value))
+			lines = append(lines, "last bay "+f.value(fact.LastBay.Value))
 		}
 	}
 	if r := p.p.Joists.LateralRestraint; r != nil && r.AtBeams != nil {

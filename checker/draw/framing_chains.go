@@ -23,7 +23,7 @@ func (p *planner) postChains() {
 		list := p.postStretches(b)
 		if !level(b) {
 			for _, d := range list {
-				f.beside(d, -firstLine*0.8)
+				f.beside(d, p.outside(b)*firstLine*0.9)
 			}
 			continue
 		}
@@ -37,6 +37,18 @@ func (p *planner) postChains() {
 		drawn = append(drawn, values)
 		f.chain(below, list)
 	}
+}
+
+// outside is 1 where the left of a beam lies outside of the outline, else -1.
+func (p *planner) outside(b *facts.BeamPlan) float64 {
+	line := b.Lines[0]
+	w := towards(p.f.at(line.A), p.f.at(line.B)).left()
+	mid := middleOf(line)
+	const off = float64(measure.Foot)
+	if p.plan.Outline.Contains(mid.Shift(measure.Length(w.x*off), measure.Length(w.y*off))) == geometry.Outside {
+		return 1
+	}
+	return -1
 }
 
 // level reports whether a beam lies along the house.
@@ -55,14 +67,14 @@ func (p *planner) postStretches(b *facts.BeamPlan) []stretch {
 		zero = geometry.Segment{A: first.Place, B: last.Place}.At(-first.Along)
 	}
 	if first.Along > 0 {
-		list = append(list, stretch{from: f.at(zero), to: f.at(first.Place), value: first.Along})
+		list = append(list, stretch{from: f.at(zero), to: f.at(first.Place), value: first.Along, toCenter: true})
 	}
 	for k := 1; k < len(posts); k++ {
-		list = append(list, stretch{from: f.at(posts[k-1].Place), to: f.at(posts[k].Place), value: posts[k].Along - posts[k-1].Along})
+		list = append(list, stretch{from: f.at(posts[k-1].Place), to: f.at(posts[k].Place), value: posts[k].Along - posts[k-1].Along, fromCenter: true, toCenter: true})
 	}
 	end := b.Lines[len(b.Lines)-1].B
 	if !b.OpenEnd && last.Place.To(end) > measure.Inch/4 && zero.To(end) > zero.To(last.Place) {
-		list = append(list, stretch{from: f.at(last.Place), to: f.at(end), value: last.Place.To(end)})
+		list = append(list, stretch{from: f.at(last.Place), to: f.at(end), value: last.Place.To(end), fromCenter: true})
 	}
 	return list
 }
@@ -80,12 +92,12 @@ func (p *planner) outwardChain() {
 			continue
 		}
 		to := geometry.Point{X: box.Max.X, Y: y}
-		list = append(list, stretch{from: f.at(from), to: f.at(to), value: y - from.Y})
+		list = append(list, stretch{from: f.at(from), to: f.at(to), value: y - from.Y, fromCenter: len(list) > 0, toCenter: true})
 		from = to
 	}
 	if p.plan.Frame != nil {
 		if end := p.plan.Frame.Bounds().Max.Y; end-from.Y > measure.Inch/4 {
-			list = append(list, stretch{from: f.at(from), to: f.at(geometry.Point{X: box.Max.X, Y: end}), value: end - from.Y})
+			list = append(list, stretch{from: f.at(from), to: f.at(geometry.Point{X: box.Max.X, Y: end}), value: end - from.Y, fromCenter: len(list) > 0})
 		}
 	}
 	if len(list) > 0 {
@@ -114,7 +126,15 @@ func (p *planner) spanChain() {
 		return
 	}
 	along := func(c geometry.Point) measure.Length { return s.Line.Along(c) }
-	at := func(d measure.Length) paper.Point { return f.at(s.Line.At(d)) }
+	// The dimension stands beside the frame, so its lines start at the edge.
+	box := p.plan.Outline.Bounds()
+	at := func(d measure.Length) paper.Point {
+		place := s.Line.At(d)
+		if p.plan.Joists.AlongHouse {
+			return f.at(geometry.Point{X: place.X, Y: box.Min.Y})
+		}
+		return f.at(geometry.Point{X: box.Min.X, Y: place.Y})
+	}
 	var list []stretch
 	for k := 1; k < len(s.Supports); k++ {
 		a, b := &s.Supports[k-1], &s.Supports[k]

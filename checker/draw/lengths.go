@@ -25,12 +25,17 @@ func (f *figure) length(l measure.Length) string {
 // exact prints a length with its unit and all its figures, as for risers.
 func (f *figure) exact(l measure.Length) string { return l.Text(f.system) }
 
-// value prints a length for a note, with its unit.
+// value prints a length for a note, with its unit: heights and sizes under four
+// feet in inches, as people speak of them.
 func (f *figure) value(l measure.Length) string {
-	if f.system == measure.Metric {
+	const sixteenth, sixtyFourth = measure.Inch / 16, measure.Inch / 64
+	switch {
+	case f.system == measure.Metric:
 		return f.length(l) + " mm"
+	case l%sixtyFourth == 0:
+		return l.Text(measure.Imperial)
 	}
-	return f.length(l)
+	return ((l + sixteenth/2) / sixteenth * sixteenth).Text(measure.Imperial)
 }
 
 // text gives the words of a fact, "" where it is not shown.

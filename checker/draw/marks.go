@@ -157,17 +157,22 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 	bestCost := math.Inf(1)
 	for reach := 70.0; math.IsInf(bestCost, 1); reach *= 2 {
 		for _, p := range around(spot, 13, reach) {
+			if distance(spot, p) >= bestCost {
+				break
+			}
 			v := towards(spot, p)
 			at := p.Plus(v.x*width/2-width/2, v.y*height/2-height/2)
 			box := paper.Upright(at, at.Plus(width, height)).Grown(1.5)
-			if !f.free(box) {
+			to := paper.Point{X: min(max(spot.X, at.X), at.X+width), Y: min(max(spot.Y, at.Y), at.Y+height)}
+			if !f.free(box) || reach < 1e4 && f.overWords(spot, to) {
 				continue
 			}
-			if cost := distance(spot, p) + 3*float64(f.crossings(box)); cost < bestCost {
+			if cost := distance(spot, p) + 4*float64(f.crossings(box)) + float64(f.crossed(spot, to)); cost < bestCost {
 				best, bestCost = at, cost
 			}
 		}
 	}
 	f.taken = append(f.taken, paper.Upright(best, best.Plus(width, height)).Grown(1.5))
+	f.strokes = append(f.strokes, [2]paper.Point{spot, best})
 	f.words = append(f.words, f.fonts.Marker(paper.Marker{Spot: spot, At: best, Tags: tags}))
 }

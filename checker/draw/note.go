@@ -2,6 +2,7 @@ package draw
 
 import (
 	"math"
+	"slices"
 
 	"plumbrule/checker/draw/paper"
 )
@@ -29,10 +30,26 @@ func boxes(list []paper.Text) []paper.Box {
 	return b
 }
 
+// leader is the line that a note has to its spot. Beside is how far from the
+// spot it starts, at the edge of what the note is about; none is for a label.
+type leader struct {
+	beside float64
+	none   bool
+}
+
+// line is the leader of a block of words.
+func (l leader) line(spot paper.Point, block paper.Extent) (from, to paper.Point) {
+	to = paper.Point{X: min(max(spot.X, block.Min.X), block.Max.X), Y: min(max(spot.Y, block.Min.Y), block.Max.Y)}
+	if distance(spot, to) <= l.beside {
+		return to, to
+	}
+	return moved(spot, towards(spot, to), l.beside), to
+}
+
 // place finds room for lines of words near a spot: the nearest place where they
-// meet no other words, unless a place a little further has fewer lines running
+// meet no other words, unless one a little further has fewer lines running
 // through it. near and far bound how far they stand from the spot.
-func (f *figure) place(spot paper.Point, near, far, size float64, lines []string) []paper.Text {
+func (f *figure) place(spot paper.Point, near, far, size float64, l leader, lines []string) []paper.Text {
 	width := 0.0
 	for _, words := range lines {
 		width = max(width, f.fonts.Width(words, size, false))
@@ -41,6 +58,9 @@ func (f *figure) place(spot paper.Point, near, far, size float64, lines []string
 	best, bestCost := []paper.Text(nil), math.Inf(1)
 	for reach := far; best == nil; reach *= 2 { // words that find no room go further out
 		for _, p := range around(spot, near, reach) {
+			if distance(spot, p) >= bestCost {
+				return best // all that follow are further out
+			}
 			// The block stands on the far side of p, seen from the spot.
 			at := p.Plus(-width/2, -height/2)
 			v := towards(spot, p)
@@ -50,43 +70,93 @@ func (f *figure) place(spot paper.Point, near, far, size float64, lines []string
 			if !f.free(room...) {
 				continue
 			}
-			cost := distance(spot, p) + 9*float64(f.crossings(room...))
+			const perLine, perLeaderLine = 15, 3
+			cost := distance(spot, p) + perLine*float64(f.crossings(room...))
+			if !l.none {
+				from, to := l.line(spot, extentOf(texts))
+				if f.overWords(from, to) {
+					continue
+				}
+				cost += perLeaderLine * float64(f.crossed(from, to))
+			}
 			if cost < bestCost {
 				best, bestCost = texts, cost
 			}
+		}
+		if reach > 1e4 { // words all round: better over a leader than nowhere
+			l.none = true
 		}
 	}
 	return best
 }
 
-// note sets words near a spot and draws a line from them to it.
-func (f *figure) note(spot paper.Point, lines ...string) { f.noteFrom(spot, 14, lines...) }
-
-// noteFrom is note with a least distance.
-func (f *figure) noteFrom(spot paper.Point, near float64, lines ...string) {
-	if len(lines) == 0 {
-		return
-	}
-	texts := f.place(spot, near, max(90, near+40), normal, lines)
+func extentOf(texts []paper.Text) paper.Extent {
 	e := paper.NoExtent()
 	for _, t := range texts {
 		box := t.Box()
 		e = e.With(box.Corners[:]...)
 	}
-	end := paper.Point{X: min(max(spot.X, e.Min.X), e.Max.X), Y: min(max(spot.Y, e.Min.Y), e.Max.Y)}
-	f.dims = append(f.dims, paper.Group{Kind: "leader", Items: []paper.Item{
-		paper.Line(spot, end, paper.Fine), paper.Circle(spot, 1.3, paper.Fine, paper.Solid),
-	}})
+	return e
+}
+
+// overWords reports whether a line would run through words.
+func (f *figure) overWords(from, to paper.Point) bool {
+	return slices.ContainsFunc(f.taken, func(b paper.Box) bool { return b.Crosses(from, to) })
+}
+
+// crossed counts the lines that a line would cross.
+func (f *figure) crossed(from, to paper.Point) int {
+	n := 0
+	for _, s := range f.strokes {
+		if meet(from, to, s[0], s[1]) {
+			n++
+		}
+	}
+	return n
+}
+
+// meet reports whether two lines cross.
+func meet(a, b, c, d paper.Point) bool {
+	turn := func(p, q, r paper.Point) float64 { return (q.X-p.X)*(r.Y-p.Y) - (q.Y-p.Y)*(r.X-p.X) }
+	return turn(a, b, c)*turn(a, b, d) < 0 && turn(c, d, a)*turn(c, d, b) < 0
+}
+
+// note sets words near a spot and draws a line from them to it, once all else
+// has its place.
+func (f *figure) note(spot paper.Point, lines ...string) {
+	f.later(func() { f.noteNow(spot, 14, leader{}, lines) })
+}
+
+// noteBeside is note for a thing that reaches some way round the spot.
+func (f *figure) noteBeside(spot paper.Point, reach float64, lines ...string) {
+	f.later(func() { f.noteNow(spot, reach+9, leader{beside: reach}, lines) })
+}
+
+func (f *figure) noteNow(spot paper.Point, near float64, l leader, lines []string) {
+	if len(lines) == 0 {
+		return
+	}
+	texts := f.place(spot, near, max(130, near+60), normal, l, lines)
+	from, to := l.line(spot, extentOf(texts))
+	line := []paper.Item{paper.Line(from, to, paper.Fine)}
+	if l.beside == 0 {
+		line = append(line, paper.Circle(spot, 1.3, paper.Fine, paper.Solid))
+	}
+	f.dims = append(f.dims, paper.Group{Kind: "leader", Items: line})
+	f.strokes = append(f.strokes, [2]paper.Point{from, to})
 	for _, t := range texts {
 		f.write(t)
 	}
 }
 
-// label sets words at a spot, or as near to it as there is room, without a line.
+// label sets words at a spot, or as near to it as there is room, without a
+// line, once all else has its place.
 func (f *figure) label(spot paper.Point, size float64, lines ...string) {
-	for _, t := range f.place(spot, 0, 60, size, lines) {
-		f.write(t)
-	}
+	f.later(func() {
+		for _, t := range f.place(spot, 0, 60, size, leader{none: true}, lines) {
+			f.write(t)
+		}
+	})
 }
 
 // along writes words along a line, on its left as it runs if distance is above

@@ -22,7 +22,7 @@ type planner struct {
 
 // surfacePlan is the plan of the walking surface: outline, boards, guards,
 // stairs, doors and windows.
-func (d *drafter) surfacePlan(s scale, i int) *figure {
+func (d *drafter) surfacePlan(s pencil, i int) *figure {
 	p := &planner{drafter: d, f: d.figure(s, "Plan of "+d.platformName(i)), plan: &d.out.Platforms[i], p: &d.deck.Platforms[i], i: i}
 	f, ring := p.f, p.plan.Outline
 	f.draw(paper.Path{Points: f.all(ring), Closed: true, Stroke: paper.Cut})
@@ -44,6 +44,7 @@ func (d *drafter) surfacePlan(s scale, i int) *figure {
 	p.edgeWords()
 	p.surfaceWords()
 	p.surfaceAnchors()
+	f.settle()
 	return f
 }
 
@@ -206,7 +207,7 @@ func (p *planner) boards() {
 		circle[i] = spot.Plus(radius*cos, radius*sin)
 	}
 	f.draw(paper.Hatch{Area: circle, Turn: turn, Gap: gap, Through: spot, Stroke: paper.Thin}, paper.Circle(spot, radius, paper.Faint, paper.NoFill))
-	f.taken = append(f.taken, paper.Upright(spot.Plus(-radius*0.8, -radius*0.8), spot.Plus(radius*0.8, radius*0.8)))
+	f.taken = append(f.taken, paper.Upright(spot.Plus(-radius, -radius), spot.Plus(radius, radius)))
 	lines := []string{spaced(words(d.Nominal), words(d.Material), "boards")}
 	if d.BoardWidth != nil && d.Gap != nil {
 		lines = append(lines, f.value(d.BoardWidth.V)+" wide, gaps "+f.value(d.Gap.V))
@@ -220,7 +221,7 @@ func (p *planner) boards() {
 	if d.PictureFrame != nil {
 		lines = append(lines, "border of boards along the edges")
 	}
-	f.noteFrom(spot, radius+8, lines...)
+	f.noteBeside(spot, radius, lines...)
 }
 
 // avoid lists what the sample of boards keeps off.
@@ -272,7 +273,7 @@ func (p *planner) gradePoints() {
 		f.draw(spot(c)...)
 		f.use(symbolKnownGrade)
 		f.anchor(g.At, c)
-		f.noteFrom(c, 18, "ground "+f.value(g.BelowSurface.V)+" below")
+		f.noteBeside(c, 5, "ground "+f.value(g.BelowSurface.V)+" below")
 	}
 }
 

@@ -46,7 +46,7 @@ func (p *planner) outlineChains() {
 	box := ring.Bounds()
 	for _, pair := range [][2]side{{below, above}, {atRight, atLeft}} {
 		p.sideChain(pair[0], sides[pair[0]], box)
-		if !same(sides[pair[0]], sides[pair[1]]) {
+		if !same(sides[pair[0]], sides[pair[1]], wholeOf(pair[1], box)) {
 			p.sideChain(pair[1], sides[pair[1]], box)
 		}
 	}
@@ -58,10 +58,7 @@ func (p *planner) sideChain(s side, list []stretch, box geometry.Box) {
 	if len(list) == 0 {
 		return
 	}
-	low, high, whole := f.at(box.Min), f.at(box.Max), box.Max.X-box.Min.X
-	if s == atLeft || s == atRight {
-		whole = box.Max.Y - box.Min.Y
-	}
+	low, high, whole := f.at(box.Min), f.at(box.Max), wholeOf(s, box)
 	corner := list[0].from
 	switch s {
 	case below, above:
@@ -76,13 +73,18 @@ func (p *planner) sideChain(s side, list []stretch, box geometry.Box) {
 	}
 }
 
-// same reports whether two sides show one and the same length.
-func same(a, b []stretch) bool {
-	const hair = measure.Inch / 16
-	if len(a) != 1 || len(b) != 1 {
-		return len(b) == 0
+// wholeOf is the size of a platform along a side.
+func wholeOf(s side, box geometry.Box) measure.Length {
+	if s == atLeft || s == atRight {
+		return box.Max.Y - box.Min.Y
 	}
-	return a[0].value-b[0].value < hair && b[0].value-a[0].value < hair
+	return box.Max.X - box.Min.X
+}
+
+// same reports whether side b would show nothing that side a does not: no edge,
+// or one as long as the whole.
+func same(a, b []stretch, whole measure.Length) bool {
+	return len(b) == 0 || len(a) > 0 && len(b) == 1 && near(b[0].value, whole)
 }
 
 // stairChains places stairs along the edges that they leave from.

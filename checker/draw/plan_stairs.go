@@ -31,7 +31,7 @@ func (p *planner) stair(k int, s *facts.StairPlan) {
 	out := outward(p.plan.Outline.Edge(s.Edge))
 	start := middle(a, b)
 	f.anchor(s.At, moved(start, out, 12))
-	done := 0.0
+	done, beside := 0.0, p.widest(k, distance(a, b))/2+14
 	for _, flight := range p.flightsOf(s.Label) {
 		if flight.Run == nil {
 			f.draw(breakMark(moved(start, out, done+18), out, distance(a, b)/2))
@@ -46,6 +46,7 @@ func (p *planner) stair(k int, s *facts.StairPlan) {
 			f.anchor(flight.At[0], moved(start, out, done+run/2))
 		}
 		p.treads(flight, a, b, out, done, run)
+		p.runDimension(a, b, out, done, run, beside, flight.Run.Value)
 		done += run
 		landing := p.landing(k, flight)
 		if landing == nil || landing.Depth == nil {
@@ -56,7 +57,9 @@ func (p *planner) stair(k int, s *facts.StairPlan) {
 			f.miss("landing at the foot of stair " + s.Label)
 			continue
 		}
-		done += p.pad(landing, a, b, out, done, flight.N < flight.Of)
+		depth := p.pad(landing, a, b, out, done, flight.N < flight.Of)
+		p.runDimension(a, b, out, done, depth, beside, landing.Depth.Value)
+		done += depth
 	}
 	f.draw(arrow(moved(start, out, 4), moved(start, out, max(done-6, 16)))...)
 	f.note(moved(moved(start, out, min(done/2, 40)), towards(a, b), distance(a, b)/3), p.stairWords(s.Label)...)
@@ -72,8 +75,23 @@ func (p *planner) treads(flight *facts.Flight, a, b paper.Point, out vector, fro
 			f.line(moved(a, out, from+at), moved(b, out, from+at), paper.Thin)
 		}
 	}
-	d := stretch{from: moved(b, out, from), to: moved(b, out, from+run), value: flight.Run.Value}
-	f.beside(d, sideOf(towards(a, b), d)*14)
+}
+
+// widest is the width on paper of a stair or of the widest of its landings.
+func (p *planner) widest(k int, width float64) float64 {
+	for _, flight := range p.flightsOf(p.out.Stairs[k].Label) {
+		if l := p.landing(k, flight); l != nil && l.Width != nil {
+			width = max(width, p.f.on(l.Width.Value))
+		}
+	}
+	return width
+}
+
+// runDimension dimensions a part of a stair's way, on one line for all parts at
+// a distance beside the middle of the stair.
+func (p *planner) runDimension(a, b paper.Point, out vector, from, run, beside float64, value measure.Length) {
+	d := stretch{from: moved(b, out, from), to: moved(b, out, from+run), value: value}
+	p.f.beside(d, sideOf(towards(a, b), d)*(beside-distance(a, b)/2))
 }
 
 // sideOf is 1 where the direction leads to the left of a stretch, else -1.
@@ -107,8 +125,6 @@ func (p *planner) pad(l *facts.Landing, a, b paper.Point, out vector, from float
 	mid, v := middle(a, b), towards(a, b)
 	near, far := moved(mid, v, -across/2), moved(mid, v, across/2)
 	f.draw(paper.Path{Points: []paper.Point{moved(near, out, from), moved(near, out, from+depth), moved(far, out, from+depth), moved(far, out, from)}, Closed: true, Stroke: stroke})
-	d := stretch{from: moved(far, out, from), to: moved(far, out, from+depth), value: l.Depth.Value}
-	f.beside(d, sideOf(v, d)*14)
 	f.anchor(l.At[0], moved(moved(mid, out, from+depth/2), v, across/4))
 	return depth
 }

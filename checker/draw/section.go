@@ -10,7 +10,7 @@ import (
 
 // section cuts a platform out from the house and looks to the right: the house
 // stands on the left.
-func (d *drafter) section(s scale, i int) *figure {
+func (d *drafter) section(s pencil, i int) *figure {
 	p := &planner{drafter: d, f: d.figure(s, "Section of "+d.platformName(i)+" out from the house"), plan: &d.out.Platforms[i], p: &d.deck.Platforms[i], i: i}
 	f, l := p.f, p.levels()
 	x := p.cutAt()
@@ -39,6 +39,7 @@ func (d *drafter) section(s scale, i int) *figure {
 		f.note(h.spot, "post "+f.value(h.height)+" to beam "+h.beam)
 	}
 	f.remark("Section: cut " + f.value(x) + " along the house, looking to the right.")
+	f.settle()
 	return f
 }
 
@@ -214,11 +215,11 @@ func (p *planner) sectionGround(x measure.Length, parts []geometry.Interval) {
 	f := p.f
 	near := geometry.Point{X: x, Y: parts[0].From}
 	far := geometry.Point{X: x, Y: parts[len(parts)-1].To}
-	if a, b := p.plan.GroundOnSlope(near), p.plan.GroundOnSlope(far); a != nil && b != nil {
-		p.groundLine([]paper.Point{p.at(near.Y, a.Value), p.at(far.Y, b.Value)}, true)
+	drop := p.groundBelow(far, p.edgeAt(far))
+	if a := p.plan.GroundOnSlope(near); a != nil && drop != nil {
+		p.groundLine([]paper.Point{p.at(near.Y, a.Value), p.at(far.Y, *drop)}, true)
 		return
 	}
-	drop := p.dropAt(far)
 	h := p.p.SurfaceAboveGrade
 	switch {
 	case h != nil && drop != nil:
@@ -238,18 +239,14 @@ func (p *planner) sectionGround(x measure.Length, parts []geometry.Interval) {
 	}
 }
 
-// dropAt is the drop of the edge on which a place lies.
-func (p *planner) dropAt(place geometry.Point) *measure.Length {
+// edgeAt is the name of the edge on which a place lies.
+func (p *planner) edgeAt(place geometry.Point) string {
 	for i, edge := range p.plan.Edges {
-		y, ok := p.plan.Outline.Edge(i).CrossX(place.X)
-		if !ok || y != place.Y {
-			continue
-		}
-		if described, found := p.p.Edges.Get(edge.Name); found && described.Drop != nil {
-			return &described.Drop.V
+		if y, ok := p.plan.Outline.Edge(i).CrossX(place.X); ok && y == place.Y {
+			return edge.Name
 		}
 	}
-	return nil
+	return ""
 }
 
 // sectionGuard draws the guard on the edge where the cut ends, and gives it.
@@ -282,14 +279,14 @@ func (p *planner) sectionChains(x, front measure.Length, g *model.Guard) {
 	from := p.plan.Outline.Bounds().Min.Y
 	for _, b := range p.outBeams() {
 		if y, ok := b.Lines[0].CrossX(x); ok && y > from {
-			out = append(out, stretch{from: p.at(from, 0), to: p.at(y, 0), value: y - from})
+			out = append(out, stretch{from: p.at(from, 0), to: p.at(y, 0), value: y - from, fromCenter: len(out) > 0, toCenter: true})
 			from = y
 		}
 	}
 	if p.plan.Frame != nil {
 		if parts := p.plan.Frame.Scan(geometry.X, x); len(parts) > 0 {
 			if end := parts[len(parts)-1].To; end-from > measure.Inch/4 {
-				out = append(out, stretch{from: p.at(from, 0), to: p.at(end, 0), value: end - from})
+				out = append(out, stretch{from: p.at(from, 0), to: p.at(end, 0), value: end - from, fromCenter: len(out) > 0})
 			}
 		}
 	}
@@ -301,10 +298,7 @@ func (p *planner) sectionChains(x, front measure.Length, g *model.Guard) {
 		high = append(high, stretch{from: p.at(front, -g.Height.V), to: p.at(front, 0), value: g.Height.V})
 	}
 	far := geometry.Point{X: x, Y: front}
-	down := p.dropAt(far)
-	if ground := p.plan.GroundOnSlope(far); ground != nil {
-		down = &ground.Value
-	}
+	down := p.groundBelow(far, p.edgeAt(far))
 	if down != nil {
 		high = append(high, stretch{from: p.at(front, 0), to: p.at(front, *down), value: *down})
 	}

@@ -123,7 +123,7 @@ func (s *sheetSet) homes() []home {
 			break
 		}
 		for _, build := range drawing.figures {
-			figures[i] = append(figures[i], build(smallest(s.d.deck.System)))
+			figures[i] = append(figures[i], build(pencil{scale: scales(s.d.deck.System)[0], draft: true}))
 		}
 	}
 	list := make([]home, len(s.findings))
@@ -160,20 +160,23 @@ func (s *sheetSet) arrange(i int, homes []home) arrangement {
 	list := scales(s.d.deck.System)
 	list = slices.DeleteFunc(list, func(sc scale) bool { return sc.times < 10 }) // larger is no help
 	for _, sc := range append(list, smallest(s.d.deck.System)) {
-		a := s.at(i, sc, homes)
-		if a.stack(field) || a.row(field) {
+		// What does not fit without its words does not fit with them.
+		if a := s.at(i, pencil{sc, true}, homes); !a.stack(field) && !a.row(field) {
+			continue
+		}
+		if a := s.at(i, pencil{sc, false}, homes); a.stack(field) || a.row(field) {
 			return a
 		}
 	}
-	a := s.at(i, smallest(s.d.deck.System), homes)
+	a := s.at(i, pencil{smallest(s.d.deck.System), false}, homes)
 	a.stack(field)
 	return a
 }
 
-func (s *sheetSet) at(i int, sc scale, homes []home) arrangement {
+func (s *sheetSet) at(i int, p pencil, homes []home) arrangement {
 	var a arrangement
 	for n, build := range s.drawings[i].figures {
-		f := build(sc)
+		f := build(p)
 		var here []finding
 		var spots []paper.Point
 		for k, h := range homes {
@@ -182,7 +185,9 @@ func (s *sheetSet) at(i int, sc scale, homes []home) arrangement {
 				here, spots = append(here, s.findings[k]), append(spots, spot)
 			}
 		}
-		f.mark(here, spots)
+		if !p.draft {
+			f.mark(here, spots)
+		}
 		a.figures = append(a.figures, f)
 		a.extents = append(a.extents, paper.Bounds(f.items()))
 	}

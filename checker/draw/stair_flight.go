@@ -19,7 +19,7 @@ func (c *climber) flight(i int, flight *facts.Flight, steps []step) {
 		f.remark(fmt.Sprintf("Dotted steps of stair %s: %d risers ask for %d treads, the design states %d.",
 			c.label, flight.Risers.Value, flight.TreadsExpected.Value, flight.Treads.Value))
 	}
-	c.stringer(flight, steps)
+	c.stringer(flight, steps, stroke)
 	c.treads(steps, stroke)
 	c.flightAnchors(i, flight, steps)
 	c.rails(flight, steps)
@@ -28,10 +28,8 @@ func (c *climber) flight(i int, flight *facts.Flight, steps []step) {
 // treads draws tread after tread, with risers where they are closed.
 func (c *climber) treads(steps []step, stroke paper.Stroke) {
 	f := c.f
-	nosing, thick := measure.Length(0), measure.Length(0)
-	if c.s.Nosing != nil {
-		nosing = c.s.Nosing.V
-	} else {
+	nosing, thick := c.nosing(), measure.Length(0)
+	if c.s.Nosing == nil {
 		f.miss("stairs[].nosing")
 	}
 	if t := c.s.Tread; t != nil && t.Thickness != nil {
@@ -72,7 +70,7 @@ func (c *climber) treads(steps []step, stroke paper.Stroke) {
 
 // stringer draws a cut stringer by its notches and the throat below them, a
 // solid one by its depth.
-func (c *climber) stringer(flight *facts.Flight, steps []step) {
+func (c *climber) stringer(flight *facts.Flight, steps []step, stroke paper.Stroke) {
 	f, k := c.f, c.s.Stringers
 	if k == nil || k.Dimensions() == nil {
 		f.miss("stringers of stair " + c.label)
@@ -82,10 +80,7 @@ func (c *climber) stringer(flight *facts.Flight, steps []step) {
 		f.remark("Stair " + c.label + ": " + spaced(words(k.Kind), "stringers", c.size(&k.Member)) + "; their height against the treads is not shown, and they are not drawn.")
 		return
 	}
-	nosing, thick := measure.Length(0), measure.Length(0)
-	if c.s.Nosing != nil {
-		nosing = c.s.Nosing.V
-	}
+	nosing, thick := c.nosing(), measure.Length(0)
 	if c.s.Tread != nil && c.s.Tread.Thickness != nil {
 		thick = c.s.Tread.Thickness.V
 	}
@@ -113,7 +108,7 @@ func (c *climber) stringer(flight *facts.Flight, steps []step) {
 	end := c.at(last.across-nosing, last.foot)
 	area := append([]paper.Point{a, inner[0]}, notches[1:]...)
 	area = append(area, end, b)
-	f.draw(paper.Path{Points: area, Closed: true, Stroke: paper.Edge, Fill: paper.White})
+	f.draw(paper.Path{Points: area, Closed: true, Stroke: stroke, Fill: paper.White})
 	f.anchor(k.At, middle(a, b))
 	mid := inner[len(inner)/2]
 	f.beside(stretch{from: mid, to: moved(mid, down, deep), value: flight.Throat.Value, after: "throat"}, 0)
@@ -158,7 +153,8 @@ func (c *climber) rails(flight *facts.Flight, steps []step) {
 	a, b := c.at(first.across, first.top), c.at(last.across, last.foot)
 	if flight.Pitch != nil {
 		t := fmt.Sprintf("%.1f degrees", float64(flight.Pitch.Value)/1e6)
-		f.along(a, b, 5, small, t)
+		f.line(a, b, paper.Center)
+		f.later(func() { f.along(a, b, 4, small, t) })
 	}
 	rise := func(h measure.Length) (p, q paper.Point) { return a.Plus(0, -f.on(h)), b.Plus(0, -f.on(h)) }
 	part := func(p, q paper.Point, at float64) paper.Point {

@@ -29,7 +29,7 @@ type step struct {
 }
 
 // stairSection cuts through one stair and looks at it from the side.
-func (d *drafter) stairSection(s scale, k int) *figure {
+func (d *drafter) stairSection(s pencil, k int) *figure {
 	plan := &d.out.Stairs[k]
 	c := &climber{planner: &planner{drafter: d, f: d.figure(s, "Section of stair "+plan.Label), i: plan.Platform}, k: k, s: &d.deck.Stairs[k], label: plan.Label}
 	if plan.Platform >= 0 {
@@ -70,6 +70,7 @@ func (d *drafter) stairSection(s scale, k int) *figure {
 	}
 	c.riseChain(across, down)
 	c.remarks()
+	f.settle()
 	return f
 }
 
@@ -90,9 +91,17 @@ func (c *climber) top() {
 		f.draw(paper.Rectangle(c.at(-back, 0), c.at(0, l.boards), paper.Edge, paper.Shade))
 	}
 	if l.joistOK {
-		f.draw(paper.Rectangle(c.at(-back, l.boards), c.at(0, l.joists), paper.Thin, paper.NoFill))
+		f.draw(paper.Rectangle(c.at(-back, l.boards), c.at(-c.nosing(), l.joists), paper.Thin, paper.NoFill))
 	}
 	f.label(c.at(-back*3/4, 0).Plus(0, -9), normal, c.platformName(c.i))
+}
+
+// nosing is how far treads reach over the risers; 0 where that is not shown.
+func (c *climber) nosing() measure.Length {
+	if c.s.Nosing == nil {
+		return 0
+	}
+	return c.s.Nosing.V
 }
 
 // steps lays the risers of a flight out from where it starts. ok is false where
@@ -188,7 +197,7 @@ func (c *climber) landingBelow(flight *facts.Flight, across, down measure.Length
 	if b := c.s.LandingBottom; b != nil && !between {
 		var parts []string
 		if b.SlopeOut != nil || b.SlopeAlong != nil {
-			parts = append(parts, "landing falls"+slopeWords(b.SlopeOut, " out")+slopeWords(b.SlopeAlong, " along the house"))
+			parts = append(parts, "landing: "+joined(slopes(b)))
 		}
 		if b.FinishToCome != nil && b.FinishToCome.V > 0 {
 			parts = append(parts, f.value(b.FinishToCome.V)+" of finish to come")
@@ -198,14 +207,22 @@ func (c *climber) landingBelow(flight *facts.Flight, across, down measure.Length
 	return l.Depth.Value, between
 }
 
-func slopeWords(s *model.Slope, way string) string {
-	switch {
-	case s == nil:
-		return ""
-	case s.V.Rise == 0:
-		return " 0" + way
+// slopes says how a landing falls.
+func slopes(l *model.Landing) []string {
+	var parts []string
+	for _, fall := range []struct {
+		slope *model.Slope
+		way   string
+	}{{l.SlopeOut, "out"}, {l.SlopeAlong, "along the house"}} {
+		switch {
+		case fall.slope == nil:
+		case fall.slope.V.Rise == 0:
+			parts = append(parts, "level "+fall.way)
+		default:
+			parts = append(parts, fmt.Sprintf("falls 1 in %g %s", float64(fall.slope.V.Run)/float64(fall.slope.V.Rise), fall.way))
+		}
 	}
-	return fmt.Sprintf(" 1 in %g", float64(s.V.Run)/float64(s.V.Rise)) + way
+	return parts
 }
 
 // ground draws the ground from below the edge to where the stair lands.
@@ -234,13 +251,13 @@ func (c *climber) ground(across, down measure.Length, drawn bool) {
 		f.draw(spot(at)...)
 		f.use(symbolKnownGrade)
 		f.anchor(foot.At, at)
-		f.noteFrom(at, 22, "ground "+f.value(foot.BelowSurface.V)+" below the surface,", f.value(foot.FromEdge.V)+" from the edge")
+		f.noteBeside(at, 5, "ground "+f.value(foot.BelowSurface.V)+" below the surface,", f.value(foot.FromEdge.V)+" from the edge")
 	}
 	if edge == nil || edge.Drop == nil {
 		f.miss("ground below the edge that stair " + c.label + " leaves")
 		return
 	}
-	level := edge.Drop.V == down
+	level := near(edge.Drop.V, down)
 	c.groundLine([]paper.Point{c.at(0, edge.Drop.V), c.at(across, down)}, level)
 	if !level {
 		f.remark("Dotted ground: known below the edge and where the stair lands; how it runs between them is not shown.")
@@ -272,6 +289,17 @@ func (c *climber) riseChain(across, down measure.Length) {
 		}
 	}
 	alike = even(all)
+	for i := range c.facts.Stairs {
+		// The stated rise, not the rounded risers added up.
+		s := &c.facts.Stairs[i]
+		switch {
+		case s.At[0] != c.s.At || s.TotalRise == nil:
+		case near(s.TotalRise.Value, down):
+			down = s.TotalRise.Value
+		default:
+			f.remark("The risers of stair " + c.label + " add up to " + f.value(down) + ", the total rise is given as " + f.value(s.TotalRise.Value) + ".")
+		}
+	}
 	whole := stretch{from: c.at(0, 0), to: c.at(across, down), value: down}
 	if alike {
 		whole.after = fmt.Sprintf("= %d risers at %s", len(all), f.exact(all[0]))

@@ -92,7 +92,7 @@ func (s symbol) sample(fonts *paper.Fonts) []paper.Item {
 	case symbolFlush:
 		return append(bar(paper.Edge), paper.Line(a, b, paper.Center))
 	case symbolPost:
-		return []paper.Item{paper.Rectangle(c.Plus(-3.5, -3.5), c.Plus(3.5, 3.5), paper.Edge, paper.Solid)}
+		return []paper.Item{paper.Rectangle(c.Plus(-3.5, -3.5), c.Plus(3.5, 3.5), paper.Bold, paper.Shade)}
 	case symbolFooting:
 		return []paper.Item{paper.Circle(c, 5.5, paper.Hidden, paper.NoFill)}
 	case symbolGrade:
@@ -107,9 +107,9 @@ func (s symbol) sample(fonts *paper.Fonts) []paper.Item {
 		box := []paper.Point{c.Plus(-8, -5), c.Plus(8, -5), c.Plus(8, 5), c.Plus(-8, 5)}
 		return crossed(box)
 	case symbolTie:
-		return tie(c.Plus(0, -4), vector{0, 1})
+		return tie(a.Plus(6, 0), vector{1, 0})
 	case symbolJoint:
-		return append(bar(paper.Hidden), joint(c, vector{1, 0}, 5)...)
+		return append(bar(paper.Hidden), joint(c, vector{1, 0}, 2)...)
 	case symbolCut:
 		return []paper.Item{paper.Rectangle(c.Plus(-6, -4), c.Plus(6, 4), paper.Cut, paper.Shade)}
 	case symbolHidden:

@@ -30,20 +30,20 @@ func (s *sheetSet) caption(f *figure, at paper.Point, width float64) []paper.Ite
 // base line starts at the origin.
 func (s *sheetSet) scaleBar(f *figure) (list []paper.Item, width float64) {
 	unit, name := measure.Foot, "ft"
-	steps := []measure.Length{1, 2, 4, 8, 16, 40, 80}
+	steps := []measure.Length{measure.Foot / 2, measure.Foot, 2 * measure.Foot, 4 * measure.Foot, 8 * measure.Foot, 20 * measure.Foot, 80 * measure.Foot, 400 * measure.Foot}
 	if f.system == measure.Metric {
 		unit, name = measure.Metre, "m"
-		steps = []measure.Length{1, 2, 5, 10, 20, 50}
+		steps = []measure.Length{measure.Metre / 10, measure.Metre / 5, measure.Metre / 2, measure.Metre, 2 * measure.Metre, 5 * measure.Metre, 20 * measure.Metre, 100 * measure.Metre}
 	}
 	step := steps[0]
 	for _, n := range steps {
 		step = n
-		if f.on(n*unit) >= 26 {
+		if f.on(n) >= 22 {
 			break
 		}
 	}
 	const high = 3.2
-	part := f.on(step * unit)
+	part := f.on(step)
 	for i := range 3 {
 		fill := paper.White
 		if i%2 == 0 {
@@ -51,7 +51,7 @@ func (s *sheetSet) scaleBar(f *figure) (list []paper.Item, width float64) {
 		}
 		list = append(list, paper.Rectangle(paper.Point{X: part * float64(i), Y: -high}, paper.Point{X: part * float64(i+1)}, paper.Thin, fill))
 	}
-	end := s.d.fonts.Text(fmt.Sprintf("%d %s", 3*step, name), small)
+	end := s.d.fonts.Text(fmt.Sprintf("%g %s", 3*float64(step)/float64(unit), name), small)
 	end.At = paper.Point{X: 3*part + 4}
 	return append(list, end), 3*part + 4 + end.Width
 }

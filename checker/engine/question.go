@@ -22,7 +22,7 @@ type question struct {
 	Facts   json.RawMessage `json:"facts,omitempty"`
 	// Tests are Rego files with tests, by name. Where it is there, they are run
 	// in place of the checks.
-	Tests map[string]string `json:"tests,omitempty"`
+	Tests map[string]string `json:"tests"`
 }
 
 // answer is one line of what the process says.

@@ -130,11 +130,11 @@ func (e expected) alderStair() {
 		e.set(value, s, "Rise and run", name)
 	}
 	for name, value := range map[string]float64{
-		"stringer line, over the treads": 6 * slope,
-		"throat, square to the edge":     11.25 - rise*run/slope,
+		"stringer line, over the treads":               6 * slope,
+		"throat, square to the edge":                   11.25 - rise*run/slope,
 		"first drop: surface above to first level cut": rise + 1.5,
 		"bottom cut: lowest riser on the stringer":     rise - 1.5,
-		"stringers drawn": 4, "stringers, center to center": (48 - 1.5) / 3,
+		"stringers drawn":                              4, "stringers, center to center": (48 - 1.5) / 3,
 	} {
 		e.set(value, s, "Stringer, 2x12", name)
 	}

@@ -28,6 +28,7 @@ func Build(file string, deck *model.Deck, f *facts.Facts) *Sheet {
 	b.measured()
 	b.counts()
 	b.sheet.Cautions = content.Cautions()
+	b.sheet.clean()
 	return b.sheet
 }
 
@@ -99,12 +100,12 @@ func (p *platform) missing(what, needs string) { p.builder.missing(what+p.of, ne
 // framed reports whether the edge of the frame is known.
 func (p *platform) framed() bool { return p.plan.FrameMissing == "" }
 
-// word gives a text of the design, fit to print; "" where it is not shown.
+// word gives a text of the design; "" where it is not shown.
 func word(w *model.Words) string {
 	if w == nil {
 		return ""
 	}
-	return content.Printable(w.V)
+	return w.V
 }
 
 // size names the size of a member, "" where it is not shown.

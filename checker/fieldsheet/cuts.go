@@ -121,11 +121,12 @@ func (p *platform) otherCuts() Table {
 		b := &p.plan.Beams[i]
 		name := text(named("beam "+b.Mark+", each ply", p.size(&b.Beam.Member)))
 		n := unknown()
-		if b.Beam.Plies != nil {
+		switch {
+		case b.Beam.Plies != nil:
 			n = count(b.Beam.Plies.V)
-		} else if b.Width.Known {
+		case b.Width.Known:
 			n = count(1)
-		} else {
+		default:
 			p.missing("plies of beam "+b.Mark, "platforms[].beams[].plies")
 		}
 		if !p.framed() && (b.Beam.Start == nil || b.Beam.End == nil) && len(b.Beam.Line) == 0 {

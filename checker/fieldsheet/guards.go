@@ -53,11 +53,11 @@ func (b *builder) balusters(g *model.Guard, name string) {
 	if len(bays) == 0 {
 		b.missing("baluster count, "+name, "guards[].bays")
 		b.tally.balusters.unknown = true
-		clear, ok := b.widestBay(g, name)
+		widest, ok := b.widestBay(g, name)
 		if !ok {
 			return
 		}
-		bays = append(bays, bay{clear: clear})
+		bays = append(bays, bay{clear: widest})
 		s.Notes = append(s.Notes, "The bays are not shown. This is the widest that the post spacing allows; lay each bay out by its own clear length.")
 	}
 	for _, like := range bays {
@@ -74,14 +74,14 @@ func (b *builder) balusters(g *model.Guard, name string) {
 	b.section(s)
 }
 
-func takeBay(bays []bay, clear measure.Length) []bay {
+func takeBay(bays []bay, open measure.Length) []bay {
 	for i := range bays {
-		if bays[i].clear == clear {
+		if bays[i].clear == open {
 			bays[i].n++
 			return bays
 		}
 	}
-	return append(bays, bay{clear, 1})
+	return append(bays, bay{open, 1})
 }
 
 // widestBay is the clear distance of posts at their greatest spacing.
@@ -90,14 +90,14 @@ func (b *builder) widestBay(g *model.Guard, name string) (measure.Length, bool) 
 		b.missing("baluster marks, "+name, "guards[].bays, or guards[].posts.size and max_spacing")
 		return 0, false
 	}
-	clear := g.Posts.MaxSpacing.V - g.Posts.Dimensions().V.Thickness
-	return clear, clear > 0
+	open := g.Posts.MaxSpacing.V - g.Posts.Dimensions().V.Thickness
+	return open, open > 0
 }
 
 // bay adds the tables of one clear length.
 func (b *builder) bay(s *Section, like bay, even *geometry.Balusters, in *model.Infill) {
-	clear := like.clear.Text(b.sys)
-	t := list("Bay of " + clear)
+	open := like.clear.Text(b.sys)
+	t := list("Bay of " + open)
 	t.row(text("clear between posts"), length(like.clear))
 	if like.n > 0 {
 		t.row(text("bays alike"), count(like.n))
@@ -109,7 +109,7 @@ func (b *builder) bay(s *Section, like bay, even *geometry.Balusters, in *model.
 	t.row(text("gap left last if stepped off at "+in.Opening.V.Text(b.sys)), length(like.clear%pitch))
 	s.add(t)
 	marks := Table{
-		Title:   "Marks in a bay of " + clear,
+		Title:   "Marks in a bay of " + open,
 		Columns: []Column{{"Baluster", Words}, {"Near edge from first post", Length}, {"Near edge from last post", Length}},
 	}
 	for i, at := range even.Marks() {

@@ -126,8 +126,8 @@ func (p *platform) layout() Table {
 		t.row(text("equal bays"), count(b.Parts))
 		t.row(text("bay, edge to edge"), length(b.Length()))
 		// The same division less one thickness a bay, rounded once.
-		clear := geometry.Pitch{Over: b.Over - measure.Length(b.Parts)*p.plan.JoistThickness, Parts: b.Parts}
-		t.row(text("clear between joists (blocking)"), length(clear.Length()))
+		between := geometry.Pitch{Over: b.Over - measure.Length(b.Parts)*p.plan.JoistThickness, Parts: b.Parts}
+		t.row(text("clear between joists (blocking)"), length(between.Length()))
 		return t
 	}
 	if fact.Spacing != nil {

@@ -3,6 +3,7 @@ package fieldsheet
 import (
 	"fmt"
 	"strconv"
+	"strings"
 
 	"plumbrule/checker/geometry"
 	"plumbrule/checker/measure"
@@ -18,10 +19,12 @@ func (p *platform) ledger() {
 	switch {
 	case p.m.Ledger == nil:
 		p.missing("ledger and its fasteners", "platforms[].ledger")
+		p.tally.fasteners.unknown = true
 	case p.m.Ledger.Fasteners == nil:
 		p.missing("ledger fasteners", "platforms[].ledger.fasteners")
-	default:
-		p.fasteners(&s, p.m.Ledger.Fasteners)
+		p.tally.fasteners.unknown = true
+	case !p.fasteners(&s, p.m.Ledger.Fasteners):
+		p.countDrawn(p.m.Ledger.Fasteners)
 	}
 	p.lateral(&s)
 	p.section(s)
@@ -36,36 +39,56 @@ func (p *platform) clearance() measure.Length {
 	return 2 * measure.Inch
 }
 
-// fasteners lays the fasteners out at the spacing of the design.
-func (p *platform) fasteners(s *Section, d *model.LedgerFasteners) {
+// fasteners lays the fasteners out at the spacing of the design; false where
+// that cannot be done.
+func (p *platform) fasteners(s *Section, d *model.LedgerFasteners) bool {
 	p.needFasteners(d)
 	if !p.framed() {
 		p.missing("ledger fastener positions", p.plan.FrameMissing)
-		return
-	}
-	if d.Spacing == nil && len(d.Positions) == 0 || d.EndDistance == nil && len(d.Positions) == 0 {
-		return
+		return false
 	}
 	run := fastenerRun{length: p.base.Length(), taken: p.taken()}
 	if d.Spacing != nil {
 		run.spacing = d.Spacing.V
 	}
 	var spots []spot
-	found := true
-	if len(d.Positions) > 0 {
+	var found bool
+	switch {
+	case len(d.Positions) > 0:
 		for _, at := range d.Positions {
 			run.drawn = append(run.drawn, at.V)
 		}
 		spots, found = run.asDrawn()
-	} else {
+	case d.Spacing == nil || d.EndDistance == nil:
+		return false
+	default:
 		run.end = d.EndDistance.V
 		spots, found = run.even()
 	}
 	if !found {
 		s.Notes = append(s.Notes, "No layout keeps this spacing and stays clear of joists and hangers: it has to be drawn.")
-		return
+		return false
 	}
 	p.writeFasteners(s, d, run, spots)
+	return true
+}
+
+// fastenerName is what a fastener is asked for by.
+func (p *platform) fastenerName(d *model.LedgerFasteners) string {
+	if d.Diameter == nil {
+		return word(d.Type)
+	}
+	return strings.TrimSpace(d.Diameter.V.Text(p.sys) + " " + word(d.Type))
+}
+
+// countDrawn takes the number that the design states where the fasteners could
+// not be laid out.
+func (p *platform) countDrawn(d *model.LedgerFasteners) {
+	if d.Count == nil {
+		p.tally.fasteners.unknown = true
+		return
+	}
+	p.tally.fasteners.add(p.fastenerName(d), d.Count.V)
 }
 
 // needFasteners notes what the description of the fasteners leaves out.
@@ -93,11 +116,11 @@ func (p *platform) needFasteners(d *model.LedgerFasteners) {
 // taken are the stretches of the ledger behind joists and their hangers.
 func (p *platform) taken() []geometry.Interval {
 	var list []geometry.Interval
-	clear := p.clearance()
+	beside := p.clearance()
 	for _, j := range p.joists {
 		if p.endsOn(&j, p.base.edge) {
 			near := p.along(p.base.Segment, j.near)
-			list = append(list, geometry.Interval{From: near - clear, To: near + p.plan.JoistThickness + clear})
+			list = append(list, geometry.Interval{From: near - beside, To: near + p.plan.JoistThickness + beside})
 		}
 	}
 	return list
@@ -109,10 +132,10 @@ func (p *platform) writeFasteners(s *Section, d *model.LedgerFasteners, run fast
 	if d.Rows != nil {
 		rows = d.Rows.V
 	}
-	staggered := rows == 2 && d.Staggered != nil && d.Staggered.V
 	if rows == 2 && d.Staggered == nil {
 		p.missing("whether the two rows are staggered", "platforms[].ledger.fasteners.staggered")
 	}
+	staggered := rows == 2 && d.Staggered != nil && d.Staggered.V
 	t := Table{Columns: []Column{{"No.", Words}, {"Row", Words}, {"From left end", Length}, {"From right end", Length}}}
 	for i, at := range spots {
 		row := ""
@@ -131,36 +154,38 @@ func (p *platform) writeFasteners(s *Section, d *model.LedgerFasteners, run fast
 		t.row(text(number), text(row), length(at.at), length(run.length-at.at))
 	}
 	t.Notes = append(t.Notes, fmt.Sprintf("* moved: every fastener is kept %s from the sides of joists, for hanger flange and washer (common practice: look at the hangers on hand).", p.clearance().Text(p.sys)))
-	what := word(d.Type)
-	if d.Diameter != nil {
-		what = d.Diameter.V.Text(p.sys) + " " + what
-	}
-	total := int64(len(spots))
-	sum := list("")
-	sum.row(text("fasteners, "+what), count(total))
+	total := unknown()
 	switch {
 	case staggered || rows == 1:
-		p.tally.fasteners.add(what, total)
+		total = count(len(spots))
 	case rows > 1 && d.Staggered != nil:
-		total *= rows
-		sum.Rows[0][1] = count(total)
-		p.tally.fasteners.add(what, total)
-	default:
-		sum.Rows[0][1] = unknown()
+		total = count(len(spots) * int(rows))
+	}
+	if total.Kind == Count {
+		p.tally.fasteners.add(p.fastenerName(d), total.Count)
+	} else {
 		p.tally.fasteners.unknown = true
 	}
-	if run.spacing > 0 {
-		sum.row(text("spacing drawn"), length(run.spacing))
+	s.add(p.fastenerSums(d, run.spacing, spots, total))
+	s.add(t)
+}
+
+// fastenerSums lists how many fasteners there are, how far apart they have
+// come, and where their rows lie.
+func (p *platform) fastenerSums(d *model.LedgerFasteners, spacing measure.Length, spots []spot, total Cell) Table {
+	t := list("")
+	t.row(text(named("fasteners", p.fastenerName(d))), total)
+	if spacing > 0 {
+		t.row(text("spacing drawn"), length(spacing))
 	}
-	sum.row(text("widest spacing after moving"), length(widest(spots)))
+	t.row(text("widest spacing after moving"), length(widest(spots)))
 	if at := d.EdgeDistanceTop; at != nil {
-		sum.row(text("upper row below top edge"), length(at.V))
+		t.row(text("upper row below top edge"), length(at.V))
 	}
 	if at := d.EdgeDistanceBottom; at != nil {
-		sum.row(text("lower row above bottom edge"), length(at.V))
+		t.row(text("lower row above bottom edge"), length(at.V))
 	}
-	s.add(sum)
-	s.add(t)
+	return t
 }
 
 // lateral lists the tension ties to the house.

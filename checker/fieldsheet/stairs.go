@@ -257,14 +257,8 @@ func stepMarks(f *flight) Table {
 
 // tallyFlight counts stringers and treads.
 func (b *builder) tallyFlight(f *flight, treads int64) {
-	size := ""
-	if k := f.stair.Stringers; k != nil {
-		size = b.size(&k.Member)
-		if k.Count != nil {
-			b.tally.stringers.add(size, k.Count.V)
-		} else {
-			b.tally.stringers.unknown = true
-		}
+	if k := f.stair.Stringers; k != nil && k.Count != nil {
+		b.tally.stringers.add(b.size(&k.Member), k.Count.V)
 	} else {
 		b.tally.stringers.unknown = true
 	}

@@ -85,8 +85,8 @@ func (p *platform) hardware() {
 			p.missing("post bases", "platforms[].posts.base.kind")
 			p.tally.bases.unknown = true
 		}
-		if cap := p.postCap(post.own); cap != nil && cap.Kind != nil {
-			p.tally.caps.add(named(word(cap.Kind), p.postSize(&post)), 1)
+		if top := p.postCap(post.own); top != nil && top.Kind != nil {
+			p.tally.caps.add(named(word(top.Kind), p.postSize(&post)), 1)
 		} else {
 			p.missing("post caps", "platforms[].posts.cap.kind")
 			p.tally.caps.unknown = true
@@ -126,17 +126,17 @@ func (p *platform) hang(end, size string, doubled bool) {
 		kind = "doubled " + kind
 	}
 	hangers := p.m.Joists.Hangers
-	switch {
-	case end == "rim":
-		return
-	case end == "ledger":
-		if hangers == nil || hangers.AtLedger == nil {
+	switch end {
+	case "rim":
+	case "ledger":
+		switch {
+		case hangers == nil || hangers.AtLedger == nil:
 			p.missing("hangers at the ledger", "platforms[].joists.hangers.at_ledger")
 			p.tally.hangers.unknown = true
-		} else if hangers.AtLedger.V {
+		case hangers.AtLedger.V:
 			p.tally.hangers.add(kind+" at ledger", 1)
 		}
-	case end == "header":
+	case "header":
 		p.tally.headerEnds.add(kind, 1)
 	default:
 		switch {

@@ -106,16 +106,18 @@ func (c *Check) Figure(name string) *Figure {
 // Data gives the figures as checks read them, by topic, check and figure name.
 func (s *Set) Data() map[string]any {
 	topics := map[string]any{}
+	byTopic := map[string]map[string]any{}
 	for i := range s.Checks {
 		figures := map[string]any{}
 		for _, f := range s.Checks[i].Figures {
 			figures[f.Name] = f.Value
 		}
 		topic, name := catalog.Path(s.Checks[i].ID)
-		if topics[topic] == nil {
-			topics[topic] = map[string]any{}
+		if byTopic[topic] == nil {
+			byTopic[topic] = map[string]any{}
+			topics[topic] = byTopic[topic]
 		}
-		topics[topic].(map[string]any)[name] = figures
+		byTopic[topic][name] = figures
 	}
 	return topics
 }

@@ -49,6 +49,9 @@ var (
 // where the process ended or was stopped. The error wraps ErrTime, ErrMemory,
 // ErrAnswer or ErrBroken, or the cause of ctx where that ended first.
 func (s *Sandbox) Run(ctx context.Context, question []byte) (lines [][]byte, err error) {
+	if s == nil || len(s.Command) == 0 {
+		return nil, errors.New("there is no process to run it in")
+	}
 	if int64(len(question)) > s.Limits.Question {
 		return nil, fmt.Errorf("what it is asked comes to %d bytes, the limit is %d", len(question), s.Limits.Question)
 	}
@@ -59,9 +62,6 @@ func (s *Sandbox) Run(ctx context.Context, question []byte) (lines [][]byte, err
 	defer func() { err = errors.Join(err, os.RemoveAll(dir)) }()
 	timed, stop := context.WithTimeoutCause(ctx, s.Limits.Time, ErrTime)
 	defer stop()
-	if len(s.Command) == 0 {
-		return nil, errors.New("there is no command to run it with")
-	}
 	cmd := exec.CommandContext(timed, s.Command[0], append(s.Command[1:len(s.Command):len(s.Command)], s.Limits.Flags()...)...)
 	cmd.Dir = dir
 	cmd.Env = []string{}

@@ -217,7 +217,9 @@ func TestRunEndsWithContext(t *testing.T) {
 }
 
 func TestRunWithoutCommand(t *testing.T) {
-	if _, err := (&sandbox.Sandbox{Limits: sandbox.Default()}).Run(t.Context(), nil); err == nil || !strings.Contains(err.Error(), "no command") {
-		t.Errorf("got %v", err)
+	for _, box := range []*sandbox.Sandbox{nil, {Limits: sandbox.Default()}} {
+		if _, err := box.Run(t.Context(), nil); err == nil || !strings.Contains(err.Error(), "no process") {
+			t.Errorf("got %v", err)
+		}
 	}
 }

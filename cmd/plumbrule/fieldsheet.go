@@ -73,6 +73,9 @@ func printSheet(env environment, args []string, format, file string) error {
 	if len(problems) > 0 {
 		return &exitError{exitUnreadable, nil}
 	}
+	if sheet.File == standardInput {
+		sheet.File = "standard input"
+	}
 	// All of it first: a page that fails halfway must not overwrite a good file.
 	var page bytes.Buffer
 	if err := write(&page, sheet); err != nil {

@@ -14,11 +14,11 @@ import (
 func newSetsCommand(env environment) *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "sets",
-		Short: "List and show rule sets",
+		Short: "List, show, write, test and pack rule sets",
 		Args:  cobra.NoArgs,
 		RunE:  func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 	}
-	cmd.AddCommand(newSetsListCommand(env), newSetsShowCommand(env))
+	cmd.AddCommand(newSetsListCommand(env), newSetsShowCommand(env), newSetsNewCommand(env), newSetsTestCommand(env), newSetsBundleCommand(env))
 	return cmd
 }
 

@@ -11,7 +11,7 @@ named(bay) := object.union(bay, {"size": {"value": _name(bay), "at": bay.size.at
 
 _name(bay) := bay.size.value if _solid(bay)
 
-_name(bay) := concat("-", [format_int(bay.plies.value, 10), bay.size.value]) if not _solid(bay)
+_name(bay) := sprintf("%d-%s", [bay.plies.value, bay.size.value]) if not _solid(bay)
 
 _solid(bay) if {
 	not startswith(bay.size.value, "2x")

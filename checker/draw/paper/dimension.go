@@ -15,6 +15,9 @@ type Dimension struct {
 	// Value is what the drawing says; the words of the label print it.
 	Value measure.Length
 	Label Text
+	// FromCenter and ToCenter are true where the line from the thing to the
+	// dimension line is its center line.
+	FromCenter, ToCenter bool
 	// Leader runs from the label to the dimension line where the label does not
 	// fit above it; empty where it does.
 	Leader []Point
@@ -30,13 +33,13 @@ const (
 // stroke at either end, the label.
 func (d Dimension) Draw(c Canvas) {
 	c.Group("dimension", func() {
-		extension(c, d.From, d.Start)
-		extension(c, d.To, d.End)
+		extension(c, d.From, d.Start, d.FromCenter)
+		extension(c, d.To, d.End, d.ToCenter)
 		c.Path(Line(d.Start, d.End, Fine))
 		ux, uy := direction(d.Start, d.End)
 		for _, p := range []Point{d.Start, d.End} {
 			// Half a right angle off the dimension line, whichever way that runs.
-			dx, dy := (ux-uy)*slash*math.Sqrt2/2, (ux+uy)*slash*math.Sqrt2/2
+			dx, dy := (ux+uy)*slash*math.Sqrt2/2, (uy-ux)*slash*math.Sqrt2/2
 			c.Path(Line(p.Plus(-dx, -dy), p.Plus(dx, dy), Bold))
 		}
 		if len(d.Leader) > 1 {
@@ -46,13 +49,17 @@ func (d Dimension) Draw(c Canvas) {
 	})
 }
 
-func extension(c Canvas, from, to Point) {
+func extension(c Canvas, from, to Point, center bool) {
+	stroke := Fine
+	if center {
+		stroke = Center
+	}
 	length := math.Hypot(to.X-from.X, to.Y-from.Y)
 	if length <= extensionGap {
 		return
 	}
 	ux, uy := direction(from, to)
-	c.Path(Line(from.Plus(ux*extensionGap, uy*extensionGap), to.Plus(ux*extensionPast, uy*extensionPast), Fine))
+	c.Path(Line(from.Plus(ux*extensionGap, uy*extensionGap), to.Plus(ux*extensionPast, uy*extensionPast), stroke))
 }
 
 // direction is the unit vector from a to b; along X where they are one point.

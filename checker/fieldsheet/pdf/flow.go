@@ -16,6 +16,7 @@ const (
 	footer    = 10 // kept free at the foot of a page
 	indent    = 7
 	beforeRow = 2.2 // above a heading
+	tight     = 1   // below a line or a table
 	hairline  = 0.3
 	baseline  = 0.2 // of a line's height, above its foot
 )
@@ -148,12 +149,12 @@ func (f *flow) wide(s string, style font) {
 	}
 }
 
-func (f *flow) paragraph(s string, style font, in float64) {
-	for _, line := range f.wrap(s, style, f.width-in) {
+func (f *flow) paragraph(s string, style font) {
+	for _, line := range f.wrap(s, style, f.width) {
 		f.need(style.leading)
 		f.use(style)
 		f.y += style.leading
-		f.text(f.left+in, f.y-style.leading*baseline, line)
+		f.text(f.left, f.y-style.leading*baseline, line)
 	}
 }
 
@@ -176,6 +177,6 @@ func (f *flow) heading(s string) {
 		f.y += beforeRow
 	}
 	f.rule(f.left, f.width, f.y, 1.1)
-	f.y += 1
-	f.paragraph(s, headFont, 0)
+	f.y += tight
+	f.paragraph(s, headFont)
 }

@@ -47,11 +47,11 @@ func (f *flow) table(t *fieldsheet.Table, sys measure.System) {
 		}
 		f.rule(f.left, f.width, f.y, weight)
 	}
-	f.y += 1
+	f.y += tight
 	for _, n := range t.Notes {
-		f.paragraph(n, noteFont, 0)
+		f.paragraph(n, noteFont)
 	}
-	f.y += 1
+	f.y += tight
 }
 
 // style is how the text of a part is set.
@@ -198,7 +198,7 @@ func (f *flow) headLines(s *sheetTable) int {
 // names share the last line above them where there is room beside it.
 func (f *flow) tableHead(s *sheetTable, title string) {
 	if title != "" {
-		f.paragraph(title, captionFont, 0)
+		f.paragraph(title, captionFont)
 	}
 	beside := title != "" && !s.hasHeads() && f.beside(s, title)
 	if s.hasHeads() {

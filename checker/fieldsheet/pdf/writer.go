@@ -83,7 +83,7 @@ func (f *flow) section(s *fieldsheet.Section, sys measure.System) {
 	f.need(f.heightOf(s.Notes, noteFont) + 6*rowFont.leading)
 	f.heading(s.Title)
 	for _, n := range s.Notes {
-		f.paragraph(n, noteFont, 0)
+		f.paragraph(n, noteFont)
 	}
 	for i := range s.Tables {
 		f.table(&s.Tables[i], sys)
@@ -96,7 +96,7 @@ func (f *flow) notShown(list []fieldsheet.Missing) {
 	}
 	f.need(5 * rowFont.leading)
 	f.heading("Not shown")
-	f.paragraph("These are missing above because the design does not say enough. Behind each stands the field that would give it.", noteFont, 0)
+	f.paragraph("These are missing above because the design does not say enough. Behind each stands the field that would give it.", noteFont)
 	for _, m := range list {
 		f.item(m.What + ": " + m.Needs)
 	}

@@ -62,7 +62,7 @@ func (p *printer) head(sheet *fieldsheet.Sheet) {
 
 func (p *printer) heading(title string) {
 	p.line("")
-	p.wrapped(strings.ToUpper(title), "")
+	p.wrapped(title, "")
 	p.line(strings.Repeat("=", min(width, p.cells.StringWidth(title))))
 }
 

@@ -11,8 +11,8 @@
 #     max_ratio: {type: ratio, relation: at most, about: greatest cantilever as a share of the bay behind it}
 #   values: {beam: words, end: words, cantilever: length, back_span: length}
 #   messages:
-#     outside: "beam {beam} passes its last post by {cantilever} at its {end} on a bay of {back_span}, the limit is {limit} of it"
-#     within: "beam {beam} passes its last post by {cantilever} at its {end} on a bay of {back_span}, the limit is {limit} of it"
+#     outside: "beam {beam} reaches past its last post by {cantilever} at its {end} on a bay of {back_span}, the limit is {limit} of it"
+#     within: "beam {beam} reaches past its last post by {cantilever} at its {end} on a bay of {back_span}, the limit is {limit} of it"
 #   mend:
 #     - "the last post closer to the end of the beam"
 #     - "a shorter beam"

@@ -19,11 +19,12 @@ test_shown_at_the_edge if {
 
 test_not_shown_at_the_edge if {
 	_under(true, [_joists(["clip"], [])]) == {"readings": set(), "unknown": _asked, "exempt": set()}
-	_under(true, [_joists(["clip"], ["front"])]) == {"readings": set(), "unknown": _asked, "exempt": set()}
 }
 
-test_one_of_two_not_shown if {
-	_under(true, [_joists(["clip", "inner"], ["inner"])]) == {"readings": {_row("inner")}, "unknown": _asked, "exempt": set()}
+test_shown_elsewhere_alone if {
+	straight := object.union(_row("clip"), {"have": false, "outside": true})
+	_under(true, [_joists(["clip"], ["front"])]) == {"readings": {straight}, "unknown": set(), "exempt": set()}
+	_under(true, [_joists(["clip", "inner"], ["inner"])]) == {"readings": {_row("inner"), straight}, "unknown": set(), "exempt": set()}
 }
 
 test_set_that_does_not_ask if {

@@ -21,6 +21,13 @@ applies if count(_loads) > 0
 
 _loads contains load if some load in input.ledgers[_].point_loads
 
-_refused[load] := load.what in figures.refused if some load in _loads
+_known contains load if {
+	some load in _loads
+	load.what != ""
+}
+
+_refused[load] := load.what in figures.refused if some load in _known
 
 readings contains {"at": load.at, "have": load.what, "figure": "refused", "outside": refused} if some load, refused in _refused
+
+unknown contains {"at": load.at, "needs": "platforms[].ledger.point_loads[].what"} if some load in (_loads - _known)

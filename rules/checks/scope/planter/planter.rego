@@ -6,23 +6,24 @@
 #   aliases: []
 #   consequence: structure
 #   why: Wet soil weighs as much as stone, and it stays there the year round.
-#   applies_when: a planter stands on the deck
+#   applies_when: something that stands on the framing is described
 #   figures:
 #     covered: {type: flag, relation: exactly, about: true where the set's tables hold for it}
 #   values: {what: words, weight: force}
 #   messages:
 #     outside: "a {what} stands on the deck: outside the prescriptive tables, a licensed engineer is needed"
 #     weighed: "a {what} of {weight} stands on the deck: outside the prescriptive tables, a licensed engineer is needed"
+#     other: "what stands there is {what}"
 #   mend: ["a design by a licensed engineer for what stands there"]
 package checks.scope.planter
 
 import data.figures.scope.planter as figures
 
-applies if count(_found) > 0
+applies if count(input.specials) > 0
 
-_found contains special if {
-	some special in input.specials
-	special.kind == "planter"
+_found[i] := special if {
+	some i, special in input.specials
+	special.kind in {"planter"}
 }
 
 _weight(special) := {"say": "weighed", "weight": special.weight.value} if special.weight
@@ -38,4 +39,19 @@ readings contains object.union(
 	_weight(special),
 ) if {
 	some special in _found
+}
+
+readings contains {
+	"at": special.at, "have": false,
+	"figure": "covered", "limit": figures.covered,
+	"outside": false, "say": "other", "what": special.kind,
+} if {
+	some i, special in input.specials
+	special.kind != ""
+	not _found[i]
+}
+
+unknown contains {"at": special.at, "needs": "platforms[].loads[].kind"} if {
+	some special in input.specials
+	special.kind == ""
 }

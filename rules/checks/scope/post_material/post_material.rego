@@ -1,25 +1,27 @@
 # METADATA
 # title: Posts of another material
-# description: The material of the posts where it is shown, against the one that the tables of post heights were made for.
+# description: The material of the posts, against the one that the tables of post heights were made for. Posts with a species are of wood.
 # custom:
 #   id: scope/post-material
 #   aliases: []
 #   consequence: structure
 #   why: Steel, aluminum and masonry posts fail in other ways than wood, mostly at base and top.
-#   applies_when: a material is shown for a post
+#   applies_when: posts stand under a beam
 #   figures:
 #     accepted: {type: list, relation: one of, about: materials that the tables are for}
+#   values: {species: words}
 #   messages:
 #     outside: "the posts are of {have}: outside the prescriptive tables, a licensed engineer is needed"
 #     within: "the posts are of {have}"
 #   exempt:
-#     unsaid: "no other material than wood is said of the post"
+#     lumber: "the post is of {species}"
 #   mend: ["a design by a licensed engineer for posts, bases and caps", "posts of wood"]
 package checks.scope.post_material
 
 import data.figures.scope.post_material as figures
+import data.lib.posts
 
-applies if count(_shown) > 0
+applies if count(input.posts) > 0
 
 _shown[i] := post.material if some i, post in input.posts
 
@@ -35,7 +37,13 @@ readings contains {
 	some i, material in _shown
 }
 
-exempt contains {"at": post.at, "because": "unsaid"} if {
+exempt contains {"at": post.at, "because": "lumber", "species": post.lumber.species.value} if {
 	some i, post in input.posts
 	not _shown[i]
+}
+
+unknown contains {"at": posts.place(post), "needs": "platforms[].posts.material"} if {
+	some i, post in input.posts
+	not _shown[i]
+	not post.lumber.species
 }

@@ -6,22 +6,23 @@
 #   aliases: []
 #   consequence: structure
 #   why: The lower frame gets the people of both decks, through posts that stand where no beam was meant to be.
-#   applies_when: a deck stands on another
+#   applies_when: something that stands on the framing is described
 #   figures:
 #     covered: {type: flag, relation: exactly, about: true where the set's tables hold for it}
 #   values: {what: words, weight: force}
 #   messages:
 #     outside: "the framing carries another deck ({what}): outside the prescriptive tables, a licensed engineer is needed"
 #     weighed: "the framing carries another deck ({what}) of {weight}: outside the prescriptive tables, a licensed engineer is needed"
+#     other: "what stands there is {what}"
 #   mend: ["a design by a licensed engineer for what stands there"]
 package checks.scope.stacked_platform
 
 import data.figures.scope.stacked_platform as figures
 
-applies if count(_found) > 0
+applies if count(input.specials) > 0
 
-_found contains special if {
-	some special in input.specials
+_found[i] := special if {
+	some i, special in input.specials
 	special.kind in {"upper deck", "stacked platform"}
 }
 
@@ -38,4 +39,19 @@ readings contains object.union(
 	_weight(special),
 ) if {
 	some special in _found
+}
+
+readings contains {
+	"at": special.at, "have": false,
+	"figure": "covered", "limit": figures.covered,
+	"outside": false, "say": "other", "what": special.kind,
+} if {
+	some i, special in input.specials
+	special.kind != ""
+	not _found[i]
+}
+
+unknown contains {"at": special.at, "needs": "platforms[].loads[].kind"} if {
+	some special in input.specials
+	special.kind == ""
 }

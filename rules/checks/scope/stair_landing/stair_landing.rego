@@ -6,22 +6,23 @@
 #   aliases: []
 #   consequence: structure
 #   why: The foot of a stair sets half its load down on one joist, where the tables count on an even load.
-#   applies_when: a stair lands on the framing of a platform
+#   applies_when: something that stands on the framing is described
 #   figures:
 #     covered: {type: flag, relation: exactly, about: true where the set's tables hold for it}
 #   values: {what: words, weight: force}
 #   messages:
 #     outside: "a stair lands on the framing: outside the prescriptive tables, a licensed engineer is needed"
 #     weighed: "a stair landing of {weight} stands on the framing: outside the prescriptive tables, a licensed engineer is needed"
+#     other: "what stands there is {what}"
 #   mend: ["a design by a licensed engineer for what stands there"]
 package checks.scope.stair_landing
 
 import data.figures.scope.stair_landing as figures
 
-applies if count(_found) > 0
+applies if count(input.specials) > 0
 
-_found contains special if {
-	some special in input.specials
+_found[i] := special if {
+	some i, special in input.specials
 	special.kind in {"stair landing", "stair on a platform"}
 }
 
@@ -38,4 +39,19 @@ readings contains object.union(
 	_weight(special),
 ) if {
 	some special in _found
+}
+
+readings contains {
+	"at": special.at, "have": false,
+	"figure": "covered", "limit": figures.covered,
+	"outside": false, "say": "other", "what": special.kind,
+} if {
+	some i, special in input.specials
+	special.kind != ""
+	not _found[i]
+}
+
+unknown contains {"at": special.at, "needs": "platforms[].loads[].kind"} if {
+	some special in input.specials
+	special.kind == ""
 }

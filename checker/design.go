@@ -80,7 +80,7 @@ func read(in Input, d *result.Design) (*model.Deck, *facts.Facts) {
 	doc, err := source.Read(in.Name, in.Data)
 	if err != nil {
 		d.Problems = []result.Problem{unreadable(err)}
-		d.Document = &source.Document{Name: in.Name, Bytes: in.Data}
+		d.Document = source.Unread(in.Name, in.Data)
 		return nil, nil
 	}
 	d.Document = doc

@@ -150,6 +150,27 @@ func TestSameInputSameBytes(t *testing.T) {
 	}
 }
 
+// What is no text of a design at all is said in every format, and the other
+// designs of the run are reported on.
+func TestEmptyAndForeignFiles(t *testing.T) {
+	plain := readInput(t, "../fixtures/designs/alder-lane.deck.yaml")
+	for name, data := range map[string]string{
+		"empty": "", "blank": "\n\n", "comments": "# nothing here\n", "utf-16": "\xff\xfed\x00", "binary": "\x00\x01\xff", "text": "not a design",
+	} {
+		report := checkerFor(t, "").Check(context.Background(), checker.Input{Name: name + ".deck.yaml", Data: []byte(data)}, plain)
+		if n := len(report.Designs[0].Problems); n == 0 {
+			t.Errorf("%s: no problem is reported", name)
+		}
+		var out bytes.Buffer
+		if err := text.New(text.Options{Width: 80}).Write(&out, report); err != nil {
+			t.Errorf("%s: %v", name, err)
+		}
+		if !strings.Contains(out.String(), "cannot read") || !strings.Contains(out.String(), "alder-lane") {
+			t.Errorf("%s: the report says\n%s", name, out.String())
+		}
+	}
+}
+
 // A file that cannot be read costs itself only.
 func TestBrokenFileCostsItselfOnly(t *testing.T) {
 	report := checkerFor(t, "").Check(context.Background(),

@@ -169,6 +169,7 @@ func plainScope() []plain {
 			p.facts.Site.At, p.facts.Site.SoilBearing, p.facts.Site.SoilClass = p.at, shown(soil, p.at), p.words()
 		}},
 		{figure: "scope/stories max", given: given{irc: "3"}, past: 1, alone: true, build: func(p put) {
+			platform(p)
 			p.facts.House.At, p.facts.House.Stories = p.at, p.count()
 		}},
 	}

@@ -13,9 +13,10 @@ import (
 
 // mutant is a set in which one single figure was changed by one unit.
 type mutant struct {
-	what  string // "max: 7-3/4 in up"
-	path  string // the figure, without the change
-	value any    // of the figure, changed
+	figure *ruleset.Figure
+	what   string // "max: 7-3/4 in up"
+	path   string // the figure, without the change
+	value  any    // of the figure, changed
 }
 
 // units are what figures are changed by.
@@ -35,7 +36,7 @@ func units(system measure.System) map[catalog.Kind]int64 {
 // mutants gives every change of one unit to one figure. A figure of several
 // values has them for each value.
 func mutants(set *ruleset.Set, f *ruleset.Figure) []mutant {
-	m := mutator{units: units(set.System), name: f.Name}
+	m := mutator{units: units(set.System), figure: f, name: f.Name}
 	switch f.Kind {
 	case catalog.Flag:
 		m.add(f.Name, "flipped", f.Value != true)
@@ -54,17 +55,18 @@ func mutants(set *ruleset.Set, f *ruleset.Figure) []mutant {
 	default:
 		m.whole(f.Name, f.Kind, f.Value.(int64), func(v int64) any { return v })
 	}
-	return m.list_
+	return m.changes
 }
 
 type mutator struct {
-	units map[catalog.Kind]int64
-	name  string
-	list_ []mutant
+	figure  *ruleset.Figure
+	units   map[catalog.Kind]int64
+	name    string
+	changes []mutant
 }
 
 func (m *mutator) add(path, change string, value any) {
-	m.list_ = append(m.list_, mutant{what: path + " " + change, path: path, value: value})
+	m.changes = append(m.changes, mutant{figure: m.figure, what: path + " " + change, path: path, value: value})
 }
 
 // whole changes a number up and down, put tells what becomes of the figure.
@@ -118,15 +120,10 @@ func (m *mutator) ratio(value map[string]any) {
 	}
 }
 
-// table changes each cell and each value of a key that is a measure.
+// table changes each value of a key that is a measure. Cells are changed in
+// groups, see changedCells.
 func (m *mutator) table(f *ruleset.Figure) {
 	data := f.Value.(map[string]any)
-	with := func(key string, value any) any {
-		changed := maps.Clone(data)
-		changed[key] = value
-		return changed
-	}
-	m.cells(f.Table, f.Table.Kind, data["cells"], nil, func(cells any) any { return with("cells", cells) })
 	breaks := data["breaks"].(map[string]any)
 	for _, key := range f.Table.Keys {
 		if key.Breaks == nil {
@@ -135,38 +132,38 @@ func (m *mutator) table(f *ruleset.Figure) {
 		values := breaks[key.Name].([]any)
 		for i := range values {
 			m.whole(fmt.Sprintf("%s, %s of %s", m.name, key.Name, key.Texts[i]), key.Kind, values[i].(int64), func(v int64) any {
-				changed, all := slices.Clone(values), maps.Clone(breaks)
+				changed, all, table := slices.Clone(values), maps.Clone(breaks), maps.Clone(data)
 				changed[i] = v
 				all[key.Name] = changed
-				return with("breaks", all)
+				table["breaks"] = all
+				return table
 			})
 		}
 	}
 }
 
-func (m *mutator) cells(t *ruleset.Table, kind catalog.Kind, at any, path []string, put func(any) any) {
-	switch at := at.(type) {
-	case map[string]any:
-		for _, word := range t.Keys[len(path)].Texts {
-			m.cells(t, kind, at[word], append(slices.Clone(path), word), func(v any) any {
-				changed := maps.Clone(at)
-				changed[word] = v
-				return put(changed)
-			})
-		}
-	case []any:
-		for i, text := range t.Keys[len(path)].Texts {
-			m.cells(t, kind, at[i], append(slices.Clone(path), text), func(v any) any {
-				changed := slices.Clone(at)
-				changed[i] = v
-				return put(changed)
-			})
-		}
-	case int64:
-		m.whole(m.cell(path), kind, at, func(v int64) any { return put(v) })
-	case nil:
-		m.add(m.cell(path), "permitted", put(int64(1000*measure.Foot)))
-	}
+// changedCells gives a table with every cell as change gives it.
+func changedCells(f *ruleset.Figure, change func(path string, cell any) any) any {
+	table := maps.Clone(f.Value.(map[string]any))
+	table["cells"] = changedBelow(f.Table, table["cells"], nil, change)
+	return table
 }
 
-func (m *mutator) cell(path []string) string { return m.name + " [" + strings.Join(path, " | ") + "]" }
+func changedBelow(t *ruleset.Table, at any, path []string, change func(string, any) any) any {
+	if len(path) == len(t.Keys) {
+		return change(strings.Join(path, " | "), at)
+	}
+	texts := t.Keys[len(path)].Texts
+	if list, ok := at.([]any); ok {
+		changed := make([]any, len(list))
+		for i := range list {
+			changed[i] = changedBelow(t, list[i], append(slices.Clone(path), texts[i]), change)
+		}
+		return changed
+	}
+	changed := map[string]any{}
+	for word, below := range at.(map[string]any) {
+		changed[word] = changedBelow(t, below, append(slices.Clone(path), word), change)
+	}
+	return changed
+}

@@ -26,6 +26,7 @@ type probe struct {
 	doc   *source.Document
 	// fits tells whether results are what must come of the probe.
 	fits func([]result.Result) bool
+	must bool // one that does not fit is an error; TestLimits says so of the fixtures
 }
 
 // evaluate gives the results of one check by set.
@@ -53,7 +54,7 @@ func outcomeOf(results []result.Result) string {
 // probe makes a sheet a probe.
 func (s *sheet) probe(t *testing.T, name string) probe {
 	t.Helper()
-	return probe{name: name, facts: &s.facts, doc: s.document(t), fits: func(results []result.Result) bool {
+	return probe{name: name, facts: &s.facts, doc: s.document(t), must: true, fits: func(results []result.Result) bool {
 		outside, _ := s.outside(results)
 		for i, want := range s.want {
 			if outside[i] != want.outside {

@@ -71,6 +71,25 @@ func (s *sheet) outside(results []result.Result) (outside, seen []bool) {
 	return outside, seen
 }
 
+// said gives for every subject what was said of it.
+func (s *sheet) said(results []result.Result) []string {
+	said := make([][]string, len(s.want))
+	for _, r := range results {
+		if len(r.At) == 0 {
+			continue
+		}
+		if n, err := strconv.Atoi(strings.TrimPrefix(r.At[0], "/")); err == nil && n/2 < len(said) {
+			said[n/2] = append(said[n/2], string(r.Outcome)+r.At[0]+r.Needs)
+		}
+	}
+	lines := make([]string, len(said))
+	for i := range said {
+		slices.Sort(said[i])
+		lines[i] = strings.Join(said[i], " ")
+	}
+	return lines
+}
+
 // keys are the values of a table's keys, by name of the key.
 type keys map[string]string
 

@@ -58,14 +58,11 @@ func Try(ctx context.Context, name string, box *sandbox.Sandbox) (*Trial, error)
 		}
 	}
 	if len(set.Catalog().Foreign()) > 0 {
-		if err := t.runTests(ctx, files, box); err != nil {
-			return nil, err
+		if ran, err := t.runTests(ctx, files, box); err != nil || !ran {
+			return t, err
 		}
 	}
-	if err := t.runFixtures(ctx, name, files, box); err != nil {
-		return nil, err
-	}
-	return t, nil
+	return t, t.runFixtures(ctx, name, files, box)
 }
 
 func (t *Trial) wrong(format string, args ...any) {
@@ -73,22 +70,26 @@ func (t *Trial) wrong(format string, args ...any) {
 }
 
 // runTests runs the Rego tests. What does not load or compile is a problem of
-// the set like a test that fails.
-func (t *Trial) runTests(ctx context.Context, files fs.FS, box *sandbox.Sandbox) error {
+// the set like a test that fails; then nothing else of it runs either.
+func (t *Trial) runTests(ctx context.Context, files fs.FS, box *sandbox.Sandbox) (ran bool, err error) {
 	tests, err := testsOf(files)
 	if err != nil {
-		return err
+		return false, err
 	}
 	found, err := engine.Examine(ctx, t.Set, tests, box)
 	if err != nil {
 		t.wrong("%v", err)
-		return nil //nolint:nilerr // it is among the problems
+		return false, nil
 	}
 	t.Tests, t.Lines, t.Unreached = len(found.Tests), found.Lines, len(found.Unreached)
 	for _, test := range found.Tests {
 		if test.Problem != "" {
 			t.wrong("%s:%d: %s: %s", test.File, test.Row, test.Name, test.Problem)
 		}
+	}
+	if len(tests) == 0 {
+		t.wrong("%s: there are no tests beside the checks that the set brings", t.Set.File)
+		found.Unreached = nil
 	}
 	for _, line := range found.Unreached {
 		t.wrong("%s:%d: no test reaches this line", line.File, line.Row)
@@ -98,7 +99,7 @@ func (t *Trial) runTests(ctx context.Context, files fs.FS, box *sandbox.Sandbox)
 			t.wrong("%s: the set gives no figures for the check %s that it brings", t.Set.File, id)
 		}
 	}
-	return nil
+	return true, nil
 }
 
 // testsOf reads the tests beside the checks and the library of a set.
@@ -168,6 +169,7 @@ func (t *Trial) hold(file string, d result.Design) {
 		}
 		if r.Outcome == result.CouldNotRun {
 			t.wrong("%s: %s could not run: %s", file, r.Check, r.Reason)
+			return
 		}
 		if !slices.Contains(said, r.Outcome) {
 			said = append(said, r.Outcome)

@@ -33,7 +33,7 @@ const kickFile = "checks/office/kick/kick.rego"
 func own(t *testing.T) *catalog.Catalog {
 	t.Helper()
 	checks, err := catalog.Load(fstest.MapFS{
-		"checks/defaults.rego":                   {Data: []byte(defaults)},
+		"checks/defaults.rego":                    {Data: []byte(defaults)},
 		"checks/ladders/step_rise/step_rise.rego": {Data: []byte(rise)},
 		"lib/ladders.rego":                        {Data: []byte("package lib.ladders\n")},
 	})

@@ -159,7 +159,12 @@ func (f *figure) dimension(d stretch, start, end paper.Point) {
 func (f *figure) add(d paper.Dimension) {
 	f.dims = append(f.dims, d)
 	f.taken = append(f.taken, d.Label.Box())
-	f.strokes = append(f.strokes, [2]paper.Point{d.Start, d.End}, [2]paper.Point{d.From, d.Start}, [2]paper.Point{d.To, d.End})
+	f.keepOff(d.Start, d.End)
+	f.keepOff(d.From, d.Start)
+	f.keepOff(d.To, d.End)
+	for _, p := range []paper.Point{d.Start, d.End} {
+		f.ends = append(f.ends, paper.Upright(p.Plus(-3, -3), p.Plus(3, 3)))
+	}
 }
 
 // filled puts dimensions into the gaps between those of a chain, so that it adds

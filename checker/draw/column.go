@@ -20,6 +20,8 @@ type entry struct {
 const (
 	entrySize = 7.0
 	entryGap  = 3.5
+	// headingGap is left above a heading.
+	headingGap = 6.0
 )
 
 // entries are the notes of a sheet.
@@ -42,7 +44,7 @@ func (s *sheetSet) entries(i int, figures []*figure, homes []home) []entry {
 			list = append(list, entry{words: symbol.words(), symbol: &symbol})
 		}
 	}
-	return s.closing(list)
+	return list
 }
 
 // section adds a heading and its paragraphs, nothing where there are none.
@@ -122,9 +124,9 @@ func findingWords(f *finding) string {
 	return words
 }
 
-// closing adds the rule sets and the caution.
-func (s *sheetSet) closing(list []entry) []entry {
-	list = append(list, entry{words: "Rule sets", heading: true})
+// closing is the rule sets and the caution, which stand on every sheet.
+func (s *sheetSet) closing() []entry {
+	list := []entry{{words: "Rule sets", heading: true}}
 	if s.options.Report == nil {
 		list = append(list, entry{words: "None was run: the drawing shows what the design says and judges nothing."})
 	} else {
@@ -136,27 +138,54 @@ func (s *sheetSet) closing(list []entry) []entry {
 	return append(list, entry{words: "Caution", heading: true}, entry{words: capital(content.Caution()) + ". Drawn from a description, not from the work."})
 }
 
-// flow sets entries into the column of the last sheet, and onto sheets of their
-// own what does not fit there.
+// flow sets entries into the column of the last sheet, the closing ones at its
+// foot. What finds no room goes onto sheets of notes behind all drawings.
 func (s *sheetSet) flow(list []entry) {
-	room := s.format.notes()
-	sheet := s.sheets[len(s.sheets)-1]
-	list = s.fill(sheet, room, list)
-	for n := 0; len(list) > 0; n++ {
-		more := s.start(sheet.Name+", notes", "Notes to the sheet before, continued.")
-		whole := paper.Extent{Min: s.format.field().Min, Max: room.Max}
-		width := room.Width()
-		for x := whole.Min.X; x+width <= whole.Max.X+1 && len(list) > 0; x += width + 2*gutter {
-			column := paper.Extent{Min: paper.Point{X: x, Y: whole.Min.Y}, Max: paper.Point{X: x + width, Y: whole.Max.Y}}
-			if column.Max.X > s.format.width-margin-s.format.column()-2*gutter && column.Min.X < room.Min.X {
-				column = room // the last one is the ruled one
-			}
-			list = s.fill(more, column, list)
-			if column == room {
-				break
-			}
+	room, sheet := s.format.notes(), s.sheets[len(s.sheets)-1]
+	foot := s.closing()
+	footHeight := s.heights(foot, room.Width())
+	upper := room
+	upper.Max.Y -= footHeight + 10
+	if s.heights(list, room.Width()) > upper.Height() {
+		upper.Max.Y -= 12 // for the line that says where it goes on
+	}
+	rest := s.fill(sheet, upper, list)
+	if len(rest) > 0 {
+		t := s.d.fonts.Text("Continued on the sheet of notes.", entrySize)
+		t.At = paper.Point{X: room.Min.X, Y: upper.Max.Y + 9}
+		sheet.Items = append(sheet.Items, t)
+		name := fmt.Sprintf("To sheet D%d, %s", len(s.sheets), sheet.Name)
+		s.rest = append(append(s.rest, entry{words: name, heading: true}), rest...)
+	}
+	room.Min.Y = room.Max.Y - footHeight
+	s.fill(sheet, room, foot)
+}
+
+// continued sets the notes that found no room on sheets of their own, column by
+// column.
+func (s *sheetSet) continued() {
+	const columns = 4
+	whole := paper.Extent{Min: s.format.field().Min, Max: s.format.notes().Max}
+	width := (whole.Width() - (columns-1)*2*gutter) / columns
+	for len(s.rest) > 0 {
+		sheet := s.start("Notes to the drawings", "What found no room beside the drawings: findings, signs, what is not shown.")
+		for k := range columns {
+			x := whole.Min.X + float64(k)*(width+2*gutter)
+			s.rest = s.fill(sheet, paper.Extent{Min: paper.Point{X: x, Y: whole.Min.Y}, Max: paper.Point{X: x + width, Y: whole.Max.Y}}, s.rest)
 		}
 	}
+}
+
+// heights is the room that entries take below each other.
+func (s *sheetSet) heights(list []entry, width float64) float64 {
+	sum := 0.0
+	for i, e := range list {
+		sum += s.height(e, width)
+		if e.heading && i > 0 {
+			sum += headingGap
+		}
+	}
+	return sum
 }
 
 // fill sets entries into a column until one does not fit, and gives the rest. A
@@ -165,14 +194,17 @@ func (s *sheetSet) fill(sheet *paper.Sheet, room paper.Extent, list []entry) []e
 	y := room.Min.Y
 	for i, e := range list {
 		need := s.height(e, room.Width())
+		if e.heading && i > 0 {
+			need += headingGap
+		}
 		if e.heading && i+1 < len(list) {
 			need += s.height(list[i+1], room.Width())
 		}
-		if y+need > room.Max.Y && i > 0 {
+		if y+need > room.Max.Y+0.01 && i > 0 {
 			return list[i:]
 		}
 		if e.heading && i > 0 {
-			y += 6
+			y += headingGap
 		}
 		sheet.Items = append(sheet.Items, s.set(e, paper.Point{X: room.Min.X, Y: y}, room.Width())...)
 		y += s.height(e, room.Width())

@@ -141,7 +141,7 @@ func viewList() string {
 }
 
 func (d *drafter) figure(s pencil, title string) *figure {
-	return &figure{fonts: d.fonts, system: d.deck.System, scale: s.scale, draft: s.draft, title: title}
+	return &figure{fonts: d.fonts, system: d.deck.System, scale: s.scale, draft: s.draft, title: title, weight: 1}
 }
 
 // platformName is what a platform is called.

@@ -65,8 +65,8 @@ func (p *planner) frontBeams(l levels) []tall {
 			heights = append(heights, tall{p.at(s.Place.X, under+h.Value/3), h.Value, b.Mark})
 		}
 		top, under, ok := p.beamLevels(b, l)
-		if !ok || b.Flush {
-			continue // a flush beam lies behind the rim
+		if !ok {
+			continue
 		}
 		for k, line := range b.Lines {
 			line = p.shown(b, line, k == 0, k == len(b.Lines)-1)
@@ -214,9 +214,11 @@ func (p *planner) frontStairs() {
 			continue
 		}
 		f.draw(paper.Rectangle(p.at(from, 0), p.at(to, down), paper.Edge, paper.White))
-		for _, r := range rises[:len(rises)-1] {
-			f.line(p.at(from, r), p.at(to, r), paper.Thin)
-		}
+		f.lightly(func() {
+			for _, r := range rises[:len(rises)-1] {
+				f.line(p.at(from, r), p.at(to, r), paper.Thin)
+			}
+		})
 		f.anchor(s.At, p.at((from+to)/2, down/2))
 		f.label(p.at((from+to)/2, down/2), normal, "stair "+s.Label)
 	}
@@ -243,11 +245,25 @@ func (p *planner) frontGround() {
 		}
 		p.groundLine(points, true)
 	}
-	if h := p.p.SurfaceAboveGrade; !known && h != nil {
+	if h := p.oneHeight(); !known && h != nil {
 		box := p.plan.Outline.Bounds()
-		p.groundLine([]paper.Point{p.at(box.Min.X, h.V), p.at(box.Max.X, h.V)}, false)
+		p.groundLine([]paper.Point{p.at(box.Min.X, *h), p.at(box.Max.X, *h)}, false)
 		f.remark("Dotted ground: the height is stated for one place only; how the ground runs from there is not shown.")
 	}
+}
+
+// oneHeight is a height of the surface above the ground that is stated for a
+// single place.
+func (p *planner) oneHeight() *measure.Length {
+	if h := p.p.SurfaceAboveGrade; h != nil {
+		return &h.V
+	}
+	for i := range p.p.GradeAt {
+		if g := &p.p.GradeAt[i]; g.BelowSurface != nil {
+			return &g.BelowSurface.V
+		}
+	}
+	return nil
 }
 
 // groundBelow is the depth of the ground at a corner of an edge: carried there

@@ -26,9 +26,11 @@ type figure struct {
 
 	lines, dims, words []paper.Item
 	// taken is the room of words and markers; strokes are the lines that words
-	// had better keep off.
+	// had better keep off, by the weight that lines are drawn with now.
 	taken   []paper.Box
-	strokes [][2]paper.Point
+	ends    []paper.Box // of dimension lines, which notes keep off
+	strokes []stroke
+	weight  float64
 	anchors []anchor
 	symbols []symbol
 	missing []string
@@ -36,6 +38,12 @@ type figure struct {
 	rulers  rulers
 	pending []func()
 	draft   bool // words that can move are left out
+}
+
+// stroke is a line that words keep off, the more the greater its weight.
+type stroke struct {
+	a, b   paper.Point
+	weight float64
 }
 
 // anchor is the spot of the drawing for what a pointer leads to.
@@ -80,7 +88,7 @@ func (s strokes) Path(p paper.Path) {
 	}
 	for i := range p.Points {
 		if k := (i + 1) % len(p.Points); k > 0 || p.Closed {
-			s.f.strokes = append(s.f.strokes, [2]paper.Point{p.Points[i], p.Points[k]})
+			s.f.keepOff(p.Points[i], p.Points[k])
 		}
 	}
 }
@@ -90,6 +98,19 @@ func (s strokes) Text(paper.Text) {}
 
 // Group implements paper.Canvas.
 func (s strokes) Group(_ string, draw func()) { draw() }
+
+// keepOff remembers a line that words had better not cross.
+func (f *figure) keepOff(a, b paper.Point) {
+	f.strokes = append(f.strokes, stroke{a, b, f.weight})
+}
+
+// lightly draws lines that matter little when words cross them.
+func (f *figure) lightly(do func()) {
+	was := f.weight
+	f.weight = was / 5
+	do()
+	f.weight = was
+}
 
 func (f *figure) line(a, b paper.Point, stroke paper.Stroke) { f.draw(paper.Line(a, b, stroke)) }
 
@@ -154,24 +175,35 @@ func (f *figure) free(boxes ...paper.Box) bool {
 	return true
 }
 
-// crossings counts the lines that run through boxes.
-func (f *figure) crossings(boxes ...paper.Box) int {
+// open reports whether boxes are free for notes and markers, which also keep off
+// the ends of dimension lines.
+func (f *figure) open(boxes ...paper.Box) bool {
+	for _, b := range boxes {
+		if slices.ContainsFunc(f.ends, b.Meets) {
+			return false
+		}
+	}
+	return f.free(boxes...)
+}
+
+// crossings is the weight of the lines that run through boxes.
+func (f *figure) crossings(boxes ...paper.Box) float64 {
 	round := paper.NoExtent()
 	for _, b := range boxes {
 		round = round.With(b.Corners[:]...)
 	}
-	n := 0
+	sum := 0.0
 	for _, s := range f.strokes {
 		// Most lines are far off, and seen to be with four comparisons.
-		if max(s[0].X, s[1].X) <= round.Min.X || min(s[0].X, s[1].X) >= round.Max.X ||
-			max(s[0].Y, s[1].Y) <= round.Min.Y || min(s[0].Y, s[1].Y) >= round.Max.Y {
+		if max(s.a.X, s.b.X) <= round.Min.X || min(s.a.X, s.b.X) >= round.Max.X ||
+			max(s.a.Y, s.b.Y) <= round.Min.Y || min(s.a.Y, s.b.Y) >= round.Max.Y {
 			continue
 		}
-		if slices.ContainsFunc(boxes, func(b paper.Box) bool { return b.Crosses(s[0], s[1]) }) {
-			n++
+		if slices.ContainsFunc(boxes, func(b paper.Box) bool { return b.Crosses(s.a, s.b) }) {
+			sum += s.weight
 		}
 	}
-	return n
+	return sum
 }
 
 // around lists places round a point on wider and wider rings, nearer ones first.
@@ -194,8 +226,11 @@ func fieldWords(path string) string {
 	if !strings.Contains(path, "[]") {
 		return path
 	}
+	if path == "platforms[].measured_to" {
+		return "what the outline is measured to (frame, fascia or decking)"
+	}
 	parts := strings.Split(strings.ReplaceAll(path, "[]", ""), ".")
-	if len(parts) > 2 && parts[0] == "platforms" {
+	if parts[0] == "platforms" {
 		parts = parts[1:]
 	}
 	for i, p := range parts {

@@ -29,7 +29,9 @@ func (d *drafter) framingPlan(s pencil, i int) *figure {
 	f.fence()
 	p.postChains()
 	p.outwardChain()
+	p.sidewaysChain()
 	p.spanChain()
+	p.wholeChains()
 	p.frameWords()
 	p.frameAnchors()
 	f.settle()
@@ -122,9 +124,11 @@ func (p *planner) joists() {
 		return
 	}
 	f.use(symbolJoist)
-	for i := range j.Sticks {
-		f.draw(p.bar(j.Sticks[i].Line, j.Thickness, paper.Thin, paper.White)...)
-	}
+	f.lightly(func() {
+		for i := range j.Sticks {
+			f.draw(p.bar(j.Sticks[i].Line, j.Thickness, paper.Thin, paper.White)...)
+		}
+	})
 }
 
 // bar is a member on the plan: two sides at its thickness, or a line where the

@@ -1,7 +1,7 @@
 package draw
 
 import (
-	"strings"
+	"strconv"
 
 	"plumbrule/checker/draw/paper"
 	"plumbrule/checker/facts"
@@ -222,8 +222,7 @@ func (p *planner) beamWords(b *facts.BeamPlan) []string {
 		}
 		line := "beam " + b.Mark + ","
 		if m.Plies != nil && m.Plies.V > 1 {
-			line += " (" + counted(m.Plies.V, "ply") + ")"
-			line = strings.Replace(line, "plys", "plies", 1)
+			line += " (" + strconv.FormatInt(m.Plies.V, 10) + ")"
 		}
 		line = spaced(line, p.size(&m.Member))
 		kind := words(m.Kind)
@@ -231,7 +230,7 @@ func (p *planner) beamWords(b *facts.BeamPlan) []string {
 			kind = "dropped or flush: not shown"
 			p.f.miss("kind of beam " + b.Mark + " (dropped or flush)")
 		}
-		return []string{strings.TrimSuffix(line, ","), kind}
+		return []string{line, kind}
 	}
 	return nil
 }

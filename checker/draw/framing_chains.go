@@ -21,7 +21,11 @@ func (p *planner) postChains() {
 			continue
 		}
 		list := p.postStretches(b)
-		if !level(b) {
+		to := below
+		switch {
+		case upright(b):
+			to = atLeft
+		case !level(b):
 			for _, d := range list {
 				f.beside(d, p.outside(b)*firstLine*0.9)
 			}
@@ -35,9 +39,12 @@ func (p *planner) postChains() {
 			continue
 		}
 		drawn = append(drawn, values)
-		f.chain(below, list)
+		f.chain(to, list)
 	}
 }
+
+// upright reports whether a beam lies straight out from the house.
+func upright(b *facts.BeamPlan) bool { return len(b.Lines) > 0 && b.Lines[0].A.X == b.Lines[0].B.X }
 
 // outside is 1 where the left of a beam lies outside of the outline, else -1.
 func (p *planner) outside(b *facts.BeamPlan) float64 {
@@ -95,7 +102,7 @@ func (p *planner) outwardChain() {
 		list = append(list, stretch{from: f.at(from), to: f.at(to), value: y - from.Y, fromCenter: len(list) > 0, toCenter: true})
 		from = to
 	}
-	if p.plan.Frame != nil {
+	if p.plan.Frame != nil && len(list) > 0 {
 		if end := p.plan.Frame.Bounds().Max.Y; end-from.Y > measure.Inch/4 {
 			list = append(list, stretch{from: f.at(from), to: f.at(geometry.Point{X: box.Max.X, Y: end}), value: end - from.Y, fromCenter: len(list) > 0})
 		}
@@ -103,6 +110,49 @@ func (p *planner) outwardChain() {
 	if len(list) > 0 {
 		f.chain(atRight, list)
 	}
+}
+
+// sidewaysChain dimensions where along the house beams lie that run out from
+// it, from the left end of the outline to the right.
+func (p *planner) sidewaysChain() {
+	f := p.f
+	var beams []*facts.BeamPlan
+	for i := range p.plan.Beams {
+		if upright(&p.plan.Beams[i]) {
+			beams = append(beams, &p.plan.Beams[i])
+		}
+	}
+	slices.SortFunc(beams, func(a, b *facts.BeamPlan) int { return cmp.Compare(a.Lines[0].A.X, b.Lines[0].A.X) })
+	box := p.plan.Outline.Bounds()
+	at := geometry.Point{X: box.Min.X, Y: box.Max.Y}
+	var list []stretch
+	for _, b := range beams {
+		if x := b.Lines[0].A.X; x > at.X {
+			to := geometry.Point{X: x, Y: max(b.Lines[0].A.Y, b.Lines[0].B.Y)}
+			list = append(list, stretch{from: f.at(at), to: f.at(to), value: x - at.X, fromCenter: len(list) > 0, toCenter: true})
+			at = to
+		}
+	}
+	if p.plan.Frame != nil && len(list) > 0 {
+		if end := p.plan.Frame.Bounds().Max.X; end-at.X > measure.Inch/4 {
+			to := geometry.Point{X: end, Y: box.Max.Y}
+			list = append(list, stretch{from: f.at(at), to: f.at(to), value: end - at.X, fromCenter: true})
+		}
+	}
+	f.chain(below, list)
+}
+
+// wholeChains dimensions the whole frame, or the outline where the frame's edge
+// is not shown.
+func (p *planner) wholeChains() {
+	f, ring := p.f, p.plan.Frame
+	if ring == nil {
+		ring = p.plan.Outline
+	}
+	box := ring.Bounds()
+	low, high := f.at(box.Min), f.at(box.Max)
+	f.chain(below, []stretch{{from: paper.Point{X: low.X, Y: high.Y}, to: high, value: box.Max.X - box.Min.X}})
+	f.chain(atRight, []stretch{{from: paper.Point{X: high.X, Y: low.Y}, to: high, value: box.Max.Y - box.Min.Y}})
 }
 
 // outBeams are the beams along the house, nearest first, each distance once.

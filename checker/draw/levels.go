@@ -102,6 +102,9 @@ func (p *planner) upright(b *facts.BeamPlan, s *facts.SpotPlan, across measure.L
 		f.use(symbolBreak)
 		return nil
 	}
+	if p.plan.GroundOnSlope(s.Place) == nil {
+		f.remark("Posts: where no slope is shown, the ground below them is taken level, at the nearest point or the greatest drop that is shown.")
+	}
 	ground := fact.HeightAboveGrade.Value
 	foot := ground
 	if fact.Height != nil {
@@ -180,9 +183,6 @@ func (p *planner) groundLine(points []paper.Point, solid bool) {
 		return
 	}
 	f.draw(ground(points)...)
-	for i := 1; i < len(points); i++ {
-		f.strokes = append(f.strokes, [2]paper.Point{points[i-1], points[i]})
-	}
 	f.use(symbolGrade)
 }
 

@@ -89,6 +89,10 @@ func filledIn(at, needs string) string {
 
 // view tells on which view a topic's findings belong where several have a spot.
 func (f *finding) view() View {
+	switch f.results[0].Check {
+	case "posts/height", "footings/depth", "guards/height":
+		return Elevation
+	}
 	topic, _, _ := strings.Cut(f.results[0].Check, "/")
 	switch topic {
 	case "stairs", "handrail":
@@ -164,15 +168,15 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 			at := p.Plus(v.x*width/2-width/2, v.y*height/2-height/2)
 			box := paper.Upright(at, at.Plus(width, height)).Grown(1.5)
 			to := paper.Point{X: min(max(spot.X, at.X), at.X+width), Y: min(max(spot.Y, at.Y), at.Y+height)}
-			if !f.free(box) || reach < 1e4 && f.overWords(spot, to) {
+			if !f.open(box) || reach < 1e4 && f.overWords(spot, to) {
 				continue
 			}
-			if cost := distance(spot, p) + 4*float64(f.crossings(box)) + float64(f.crossed(spot, to)); cost < bestCost {
+			if cost := distance(spot, p) + 4*f.crossings(box) + f.crossed(spot, to); cost < bestCost {
 				best, bestCost = at, cost
 			}
 		}
 	}
 	f.taken = append(f.taken, paper.Upright(best, best.Plus(width, height)).Grown(1.5))
-	f.strokes = append(f.strokes, [2]paper.Point{spot, best})
+	f.keepOff(spot, best)
 	f.words = append(f.words, f.fonts.Marker(paper.Marker{Spot: spot, At: best, Tags: tags}))
 }

@@ -67,17 +67,17 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 			at = at.Plus(v.x*width/2, v.y*height/2)
 			texts := f.block(at, size, lines)
 			room := boxes(texts)
-			if !f.free(room...) {
+			if !f.open(room...) {
 				continue
 			}
 			const perLine, perLeaderLine = 15, 3
-			cost := distance(spot, p) + perLine*float64(f.crossings(room...))
+			cost := distance(spot, p) + perLine*f.crossings(room...)
 			if !l.none {
 				from, to := l.line(spot, extentOf(texts))
 				if f.overWords(from, to) {
 					continue
 				}
-				cost += perLeaderLine * float64(f.crossed(from, to))
+				cost += perLeaderLine * f.crossed(from, to)
 			}
 			if cost < bestCost {
 				best, bestCost = texts, cost
@@ -104,15 +104,15 @@ func (f *figure) overWords(from, to paper.Point) bool {
 	return slices.ContainsFunc(f.taken, func(b paper.Box) bool { return b.Crosses(from, to) })
 }
 
-// crossed counts the lines that a line would cross.
-func (f *figure) crossed(from, to paper.Point) int {
-	n := 0
+// crossed is the weight of the lines that a line would cross.
+func (f *figure) crossed(from, to paper.Point) float64 {
+	sum := 0.0
 	for _, s := range f.strokes {
-		if meet(from, to, s[0], s[1]) {
-			n++
+		if meet(from, to, s.a, s.b) {
+			sum += s.weight
 		}
 	}
-	return n
+	return sum
 }
 
 // meet reports whether two lines cross.
@@ -136,14 +136,14 @@ func (f *figure) noteNow(spot paper.Point, near float64, l leader, lines []strin
 	if len(lines) == 0 {
 		return
 	}
-	texts := f.place(spot, near, max(130, near+60), normal, l, lines)
+	texts := f.place(spot, near, max(220, near+120), normal, l, lines)
 	from, to := l.line(spot, extentOf(texts))
 	line := []paper.Item{paper.Line(from, to, paper.Fine)}
 	if l.beside == 0 {
 		line = append(line, paper.Circle(spot, 1.3, paper.Fine, paper.Solid))
 	}
 	f.dims = append(f.dims, paper.Group{Kind: "leader", Items: line})
-	f.strokes = append(f.strokes, [2]paper.Point{from, to})
+	f.keepOff(from, to)
 	for _, t := range texts {
 		f.write(t)
 	}

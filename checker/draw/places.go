@@ -8,6 +8,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"plumbrule/checker/draw/paper"
 	"plumbrule/checker/facts"
 	"plumbrule/checker/geometry"
 	"plumbrule/checker/measure"
@@ -81,6 +82,12 @@ func capital(s string) string {
 		return s
 	}
 	return string(unicode.ToUpper(r)) + s[n:]
+}
+
+// extentBox is the upright box round points.
+func extentBox(points []paper.Point) paper.Box {
+	e := paper.NoExtent().With(points...)
+	return paper.Upright(e.Min, e.Max)
 }
 
 // near reports whether two lengths print alike.

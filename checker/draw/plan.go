@@ -32,6 +32,7 @@ func (d *drafter) surfacePlan(s pencil, i int) *figure {
 	p.stairs()
 	for _, hole := range p.plan.Holes {
 		f.draw(crossed(f.all(hole.Ring))...)
+		f.taken = append(f.taken, extentBox(f.all(hole.Ring)))
 		f.use(symbolHole)
 		f.anchor(hole.At, f.at(center(hole.Ring)))
 	}
@@ -91,7 +92,10 @@ func (p *planner) wall(e geometry.Segment, out vector) {
 		f.line(start, end, paper.Thin)
 		from = end
 	}
-	f.draw(wallBand(from, b, out)...)
+	if v, w := towards(a, b), towards(from, b); v.x*w.x+v.y*w.y > 0 { // a door may reach past the deck
+		f.draw(wallBand(from, b, out)...)
+	}
+	f.keepOff(moved(a, out, 5), moved(b, out, 5)) // the hatch
 	for _, o := range p.plan.Openings {
 		f.anchor(o.At, f.at(middleOf(o.Line)))
 		f.note(moved(f.at(middleOf(o.Line)), out, 4), p.openingWords(&o)...)

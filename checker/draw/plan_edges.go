@@ -37,7 +37,11 @@ func (p *planner) outlineChains() {
 		d := stretch{from: f.at(e.A), to: f.at(e.B), value: e.Length()}
 		s := facing(outward(e))
 		if s == slanted {
-			f.beside(d, firstLine)
+			gap := firstLine
+			if deep := p.stairDepth(i); deep > 0 {
+				gap = deep + firstLine + nextLine
+			}
+			f.beside(d, gap)
 			continue
 		}
 		sides[s] = append(sides[s], d)
@@ -105,10 +109,31 @@ func (p *planner) stairChains() {
 			f.chain(to, list)
 			continue
 		}
-		for _, d := range list {
-			f.beside(d, 2*firstLine)
+		for _, d := range list { // walked the way of the edge, so that out is to the left
+			f.beside(d, p.stairDepth(s.Edge)+firstLine)
 		}
 	}
+}
+
+// stairDepth is how far on paper the stairs and landings at an edge reach out.
+func (p *planner) stairDepth(edge int) float64 {
+	most := 0.0
+	for k, s := range p.out.Stairs {
+		if s.Platform != p.i || s.Edge != edge || s.Top == nil {
+			continue
+		}
+		deep := 0.0
+		for _, flight := range p.flightsOf(s.Label) {
+			if flight.Run != nil {
+				deep += p.f.on(flight.Run.Value)
+			}
+			if l := p.landing(k, flight); l != nil && l.Depth != nil {
+				deep += p.f.on(l.Depth.Value)
+			}
+		}
+		most = max(most, deep)
+	}
+	return most
 }
 
 // edgeWords writes along the inside of each edge what it is called, how far the

@@ -62,17 +62,23 @@ func (p *planner) stair(k int, s *facts.StairPlan) {
 		done += depth
 	}
 	f.draw(arrow(moved(start, out, 4), moved(start, out, max(done-6, 16)))...)
-	f.note(moved(moved(start, out, min(done/2, 40)), towards(a, b), distance(a, b)/3), p.stairWords(s.Label)...)
+	f.note(moved(moved(start, out, min(done/2, 40)), towards(b, a), distance(a, b)/3), p.stairWords(s.Label)...)
 }
 
 // treads draws the edge of every tread of a flight, and its run.
 func (p *planner) treads(flight *facts.Flight, a, b paper.Point, out vector, from, run float64) {
 	f := p.f
-	f.draw(paper.Path{Points: []paper.Point{moved(a, out, from), moved(a, out, from+run), moved(b, out, from+run), moved(b, out, from)}, Stroke: paper.Edge})
+	side, tread := paper.Edge, paper.Thin
+	if !consistent(flight) {
+		side, tread = paper.Open, paper.Open
+		f.use(symbolOpen)
+		f.remark(unevenCount(flight))
+	}
+	f.draw(paper.Path{Points: []paper.Point{moved(a, out, from), moved(a, out, from+run), moved(b, out, from+run), moved(b, out, from)}, Stroke: side})
 	if flight.TreadDepth != nil {
 		depth := f.on(flight.TreadDepth.Value)
 		for at := depth; depth > 1 && at < run-0.5; at += depth {
-			f.line(moved(a, out, from+at), moved(b, out, from+at), paper.Thin)
+			f.line(moved(a, out, from+at), moved(b, out, from+at), tread)
 		}
 	}
 }

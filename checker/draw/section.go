@@ -220,19 +220,19 @@ func (p *planner) sectionGround(x measure.Length, parts []geometry.Interval) {
 		p.groundLine([]paper.Point{p.at(near.Y, a.Value), p.at(far.Y, *drop)}, true)
 		return
 	}
-	h := p.p.SurfaceAboveGrade
+	h := p.oneHeight()
 	switch {
 	case h != nil && drop != nil:
 		// Known at the house, though at its left end, and below the edge.
-		p.groundLine([]paper.Point{p.at(near.Y, h.V), p.at(far.Y, *drop)}, h.V == *drop)
-		if h.V != *drop {
+		p.groundLine([]paper.Point{p.at(near.Y, *h), p.at(far.Y, *drop)}, *h == *drop)
+		if *h != *drop {
 			f.remark("Dotted ground: known at both ends; how it runs between them is not shown.")
 		}
 	case drop != nil:
 		p.groundLine([]paper.Point{p.at(near.Y, *drop), p.at(far.Y, *drop)}, false)
 		f.miss("ground at the house")
 	case h != nil:
-		p.groundLine([]paper.Point{p.at(near.Y, h.V), p.at(far.Y, h.V)}, false)
+		p.groundLine([]paper.Point{p.at(near.Y, *h), p.at(far.Y, *h)}, false)
 		f.miss("ground below the front edge")
 	default:
 		f.miss("platforms[].surface_above_grade")

@@ -85,6 +85,7 @@ type sheetSet struct {
 	findings []finding
 	drawings []drawing
 	sheets   []*paper.Sheet
+	rest     []entry // notes that found no room beside their drawing
 }
 
 func newSheetSet(d *drafter, f format, options Options) *sheetSet {
@@ -104,9 +105,11 @@ func (s *sheetSet) finish() []*paper.Sheet {
 		s.start("Nothing can be drawn", "The design shows no outline, or nothing of what was asked for.")
 		s.flow(s.entries(0, nil, homes))
 	}
+	s.continued()
 	for i, sheet := range s.sheets {
 		sheet.Number = fmt.Sprintf("D%d", i+1)
 		sheet.File = fmt.Sprintf("d%d-%s", i+1, fileName(sheet.Name))
+		sheet.Job = s.job()
 		sheet.Items = append(sheet.Items, s.titleBlock(sheet, i)...)
 	}
 	return s.sheets
@@ -158,7 +161,11 @@ type arrangement struct {
 func (s *sheetSet) arrange(i int, homes []home) arrangement {
 	field := s.format.field()
 	list := scales(s.d.deck.System)
-	list = slices.DeleteFunc(list, func(sc scale) bool { return sc.times < 10 }) // larger is no help
+	largest := int64(20)
+	if s.drawings[i].view == Stairs {
+		largest = 10
+	}
+	list = slices.DeleteFunc(list, func(sc scale) bool { return sc.times < largest }) // larger is no help
 	for _, sc := range append(list, smallest(s.d.deck.System)) {
 		// What does not fit without its words does not fit with them.
 		if a := s.at(i, pencil{sc, true}, homes); !a.stack(field) && !a.row(field) {

@@ -9,24 +9,31 @@ import (
 	"plumbrule/checker/measure"
 )
 
-// flight draws one flight: treads and risers, stringer, handrail, guard.
-func (c *climber) flight(i int, flight *facts.Flight, steps []step) {
+// flight draws one flight: treads and risers, stringer, handrail, guard. It
+// starts at start; the first riser stands further out where the top tread lies
+// level with the surface above.
+func (c *climber) flight(i int, flight *facts.Flight, steps []step, start measure.Length) {
 	f := c.f
 	stroke := paper.Edge
 	if !consistent(flight) {
 		stroke = paper.Open
 		f.use(symbolOpen)
-		f.remark(fmt.Sprintf("Dotted steps of stair %s: %d risers ask for %d treads, the design states %d.",
-			c.label, flight.Risers.Value, flight.TreadsExpected.Value, flight.Treads.Value))
+		f.remark(unevenCount(flight))
 	}
-	c.stringer(flight, steps, stroke)
-	c.treads(steps, stroke)
+	c.stringer(flight, steps, start, stroke)
+	c.treads(steps, start, stroke)
 	c.flightAnchors(i, flight, steps)
 	c.rails(flight, steps)
 }
 
+// unevenCount says why the steps of a flight are dotted.
+func unevenCount(flight *facts.Flight) string {
+	return fmt.Sprintf("Dotted steps of stair %s: %d risers ask for %d treads, the design states %d.",
+		flight.Stair, flight.Risers.Value, flight.TreadsExpected.Value, flight.Treads.Value)
+}
+
 // treads draws tread after tread, with risers where they are closed.
-func (c *climber) treads(steps []step, stroke paper.Stroke) {
+func (c *climber) treads(steps []step, start measure.Length, stroke paper.Stroke) {
 	f := c.f
 	nosing, thick := c.nosing(), measure.Length(0)
 	if c.s.Nosing == nil {
@@ -47,10 +54,14 @@ func (c *climber) treads(steps []step, stroke paper.Stroke) {
 	default:
 		riser = paper.NoStroke
 	}
+	flush := steps[0].across > start
+	if flush {
+		f.draw(paper.Rectangle(c.at(start, steps[0].top), c.at(steps[0].across, steps[0].top+thick), stroke, paper.White))
+	}
 	for k, s := range steps {
 		face := s.across - nosing
 		under := s.top // underside of what is above the riser
-		if k > 0 {
+		if k > 0 || flush {
 			under += thick
 		}
 		if riser != paper.NoStroke {
@@ -70,7 +81,7 @@ func (c *climber) treads(steps []step, stroke paper.Stroke) {
 
 // stringer draws a cut stringer by its notches and the throat below them, a
 // solid one by its depth.
-func (c *climber) stringer(flight *facts.Flight, steps []step, stroke paper.Stroke) {
+func (c *climber) stringer(flight *facts.Flight, steps []step, start measure.Length, stroke paper.Stroke) {
 	f, k := c.f, c.s.Stringers
 	if k == nil || k.Dimensions() == nil {
 		f.miss("stringers of stair " + c.label)
@@ -84,8 +95,11 @@ func (c *climber) stringer(flight *facts.Flight, steps []step, stroke paper.Stro
 	if c.s.Tread != nil && c.s.Tread.Thickness != nil {
 		thick = c.s.Tread.Thickness.V
 	}
-	var notches []paper.Point
-	var inner []paper.Point
+	var notches, inner []paper.Point
+	if first := steps[0]; first.across > start {
+		corner := c.at(start, first.top+thick)
+		inner, notches = append(inner, corner), append(notches, corner, c.at(first.across-nosing, first.top+thick))
+	}
 	for _, s := range steps {
 		if s.tread == 0 {
 			continue
@@ -113,7 +127,7 @@ func (c *climber) stringer(flight *facts.Flight, steps []step, stroke paper.Stro
 	mid := inner[len(inner)/2]
 	f.beside(stretch{from: mid, to: moved(mid, down, deep), value: flight.Throat.Value, after: "throat"}, 0)
 	if flight.StringerLine != nil && consistent(flight) {
-		first := c.at(steps[0].across, steps[0].top)
+		first := c.at(start, steps[0].top)
 		foot := c.at(last.across, last.foot)
 		f.beside(stretch{from: first, to: foot, value: flight.StringerLine.Value, after: "on the slope"}, -f.on(k.Dimensions().V.Depth)-24)
 	}
@@ -150,7 +164,7 @@ func (c *climber) stringerWords() []string {
 func (c *climber) rails(flight *facts.Flight, steps []step) {
 	f := c.f
 	first, last := steps[0], steps[len(steps)-1]
-	a, b := c.at(first.across, first.top), c.at(last.across, last.foot)
+	a, b := c.at(first.across, first.top), c.at(last.across, last.top)
 	if flight.Pitch != nil {
 		t := fmt.Sprintf("%.1f degrees", float64(flight.Pitch.Value)/1e6)
 		f.line(a, b, paper.Center)
@@ -206,7 +220,8 @@ func (c *climber) flightAnchors(i int, flight *facts.Flight, steps []step) {
 	f.anchor(c.s.At+"/riser_opening", c.at(steps[0].across, (steps[0].top+steps[0].foot)/2))
 	f.anchor(c.s.At+"/nosing", c.at(steps[0].across, steps[0].top))
 	f.anchor(c.s.At+"/tread", c.at(steps[0].across+steps[0].tread/3, steps[0].foot))
-	f.anchor(c.s.At+"/headroom", c.at(steps[0].across, steps[0].top-80*measure.Inch/4))
+	third := steps[len(steps)/3]
+	f.anchor(c.s.At+"/headroom", c.at(third.across, third.top))
 	for _, s := range steps {
 		if s.pointer != "" {
 			f.anchor(s.pointer, c.at(s.across, (s.top+s.foot)/2))

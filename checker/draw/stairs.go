@@ -47,7 +47,7 @@ func (d *drafter) stairSection(s pencil, k int) *figure {
 		}
 		drawn = true
 		last := steps[len(steps)-1]
-		c.flight(i, flight, steps)
+		c.flight(i, flight, steps, across)
 		run := last.across - across
 		if consistent(flight) {
 			runs = append(runs, stretch{from: c.at(across, down), to: c.at(last.across, last.foot), value: run, after: c.treadWords(steps, flight)})
@@ -172,7 +172,7 @@ func (c *climber) measuredTreads(i int) []*model.Length {
 
 // consistent reports whether the treads stated are those that the risers ask for.
 func consistent(flight *facts.Flight) bool {
-	return flight.Treads == nil || flight.TreadsExpected == nil || flight.Treads.Value == flight.TreadsExpected.Value
+	return flight.Treads == nil || flight.TreadsExpected == nil || flight.Risers == nil || flight.Treads.Value == flight.TreadsExpected.Value
 }
 
 // landingBelow draws the landing at the foot of a flight and gives its depth;

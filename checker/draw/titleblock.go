@@ -64,22 +64,19 @@ func (s *sheetSet) titleBlock(sheet *paper.Sheet, i int) []paper.Item {
 	list := []paper.Item{
 		paper.Rectangle(low, high, paper.Frame, paper.NoFill),
 		paper.Line(paper.Point{X: low.X, Y: top}, paper.Point{X: high.X, Y: top}, paper.Frame),
-		paper.Line(paper.Point{X: side, Y: low.Y}, paper.Point{X: side, Y: top}, paper.Thin),
 	}
-	title, revision := "untitled", "not shown"
-	if job := s.d.deck.Job; job != nil {
-		if job.Title != nil {
-			title = job.Title.V
-		}
-		if job.Revision != nil {
-			revision = job.Revision.V
-		}
+	if i < max(len(s.drawings), 1) { // sheets of notes only have columns of their own
+		list = append(list, paper.Line(paper.Point{X: side, Y: low.Y}, paper.Point{X: side, Y: top}, paper.Thin))
+	}
+	revision := "not shown"
+	if job := s.d.deck.Job; job != nil && job.Revision != nil {
+		revision = job.Revision.V
 	}
 	cells := []struct {
 		part        float64 // of the width
 		name, words string
 	}{
-		{0.32, "job", title},
+		{0.32, "job", s.job()},
 		{0.1, "revision", revision},
 		{0.3, "drawing", sheet.Name},
 		{0.18, "drawn from", s.options.Source},
@@ -102,6 +99,14 @@ func (s *sheetSet) titleBlock(sheet *paper.Sheet, i int) []paper.Item {
 		x += width
 	}
 	return list
+}
+
+// job is the title of the design.
+func (s *sheetSet) job() string {
+	if job := s.d.deck.Job; job != nil && job.Title != nil {
+		return job.Title.V
+	}
+	return "untitled"
 }
 
 // fitted breaks words into at most two lines and says where some are left out.

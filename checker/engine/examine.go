@@ -128,12 +128,26 @@ func (s *server) unreached(reached *cover.Cover, found *Examination) {
 		brought[name] = s.engine.catalog.Modules()[name]
 	}
 	report := reached.Report(brought)
-	for _, file := range slices.Sorted(maps.Keys(report.Files)) {
-		found.Lines += report.Files[file].CoveredLines + report.Files[file].NotCoveredLines
-		for _, missed := range report.Files[file].NotCovered {
-			for row := missed.Start.Row; row <= missed.End.Row; row++ {
-				found.Unreached = append(found.Unreached, Line{file, row})
-			}
+	for _, file := range slices.Sorted(maps.Keys(brought)) {
+		if report.Files[file] == nil {
+			continue // it holds no rule
+		}
+		covered, missed := report.Files[file].Covered, report.Files[file].NotCovered
+		found.Lines += len(rows(slices.Concat(covered, missed)))
+		for _, row := range rows(missed) {
+			found.Unreached = append(found.Unreached, Line{file, row})
 		}
 	}
+}
+
+// rows lists the lines of ranges, each once. A line may be in several, as parts
+// of it are counted by themselves.
+func rows(ranges []cover.Range) []int {
+	lines := map[int]bool{}
+	for _, r := range ranges {
+		for row := r.Start.Row; row <= r.End.Row; row++ {
+			lines[row] = true
+		}
+	}
+	return slices.Sorted(maps.Keys(lines))
 }

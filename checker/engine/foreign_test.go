@@ -280,7 +280,7 @@ var hostile = []struct {
 	{"nested comprehensions", nest(30), nest(13), lowTime}, // the compiler takes long
 }
 
-func lowMemory(l *sandbox.Limits) { l.Memory, l.Time = 128<<20, 20*time.Second }
+func lowMemory(l *sandbox.Limits) { l.Memory, l.Time = 128<<20, time.Minute }
 
 func lowTime(l *sandbox.Limits) { l.Time = 700 * time.Millisecond }
 
@@ -330,8 +330,8 @@ func TestForeignCheckIsStopped(t *testing.T) {
 				if reason := failed(results, "office/toe"); !strings.Contains(reason, stopped) {
 					t.Errorf("reason %q, want it to be %s", reason, stopped)
 				}
-				// Kick was done before where all of them got through the compiler.
-				if got := len(of(results, "office/kick")); h.name != "nested comprehensions" && got != 4 {
+				// Kick was done before; on a slow machine perhaps not within a short time.
+				if got := len(of(results, "office/kick")); stopped == "too much memory" && got != 4 {
 					t.Errorf("the check that ended before gives %d results, %s", got, failed(results, "office/kick"))
 				}
 				if got := len(of(results, "stairs/rise")); got != 4 {

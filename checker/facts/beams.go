@@ -161,7 +161,7 @@ func (g *girder) carry(span *BeamSpan, from, to measure.Length, first, last bool
 			continue
 		}
 		span.BothSides = span.BothSides || x.sides > 1
-		if longer(of(x.center), span.JoistSpan) {
+		if x.center > 0 && longer(of(x.center), span.JoistSpan) {
 			span.JoistSpan, span.JoistClearSpan = of(x.center, at), nil
 			if x.clear != nil {
 				span.JoistClearSpan = of(x.clear.Value, at)

@@ -9,7 +9,8 @@ import (
 
 // Derive works out what the deck is. The deck must have been read without
 // problems; what it does not show stays out of the result. The problems are
-// outlines that enclose no surface; with any of them the facts are not to be used.
+// outlines that enclose no surface, and parts that contradict each other; with
+// any of them the facts are nil.
 func Derive(deck *model.Deck) (*Facts, []Problem) {
 	f := &Facts{Units: deck.System.String(), Site: site(deck)}
 	if deck.House != nil {
@@ -22,6 +23,14 @@ func Derive(deck *model.Deck) (*Facts, []Problem) {
 		s := newSurface(deck, engineer, i)
 		surfaces[i] = s
 		problems = append(problems, s.problems...)
+	}
+	if len(problems) == 0 {
+		problems = contradictions(deck, surfaces)
+	}
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	for _, s := range surfaces {
 		f.Platforms = append(f.Platforms, s.platform())
 		f.Corners = append(f.Corners, s.corners()...)
 		f.Edges = append(f.Edges, s.edges()...)
@@ -38,7 +47,7 @@ func Derive(deck *model.Deck) (*Facts, []Problem) {
 	}
 	f.addOpenings(deck, surfaces)
 	f.addMeasured(deck, surfaces)
-	return f, problems
+	return f, nil
 }
 
 // Problem is a part of the design that cannot be drawn.

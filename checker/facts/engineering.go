@@ -182,9 +182,13 @@ func (e *engineer) postHeight(m *model.Member, area *TributaryArea) *Engineered 
 	if !ok {
 		return nil
 	}
-	return e.least(assumed, func(load wood.Load) (wood.Span, error) {
+	answer := e.least(assumed, func(load wood.Load) (wood.Span, error) {
 		return wood.Post{Lumber: l, Load: force(area.Value.Statics, load), Duration: load.Duration}.MaxHeight(wood.Strict())
 	})
+	if answer != nil && answer.Governs == string(wood.ByLongest) {
+		answer.Governs = "slenderness" // 50 times the depth, as far as the NDS goes
+	}
+	return answer
 }
 
 // footingSize is the least side or diameter of a footing under the area that

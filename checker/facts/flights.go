@@ -217,16 +217,16 @@ func (f *flight) slope(st *stair, fact *Flight) {
 		fact.Throat = shown(k.Throat)
 	}
 	f.cuts(st, fact)
-	if fact.Rise != nil && fact.Run != nil && fact.Run.Value > 0 {
-		places := append(append([]string{}, fact.Run.At...), fact.Rise.At...)
-		fact.StringerRun = fact.Run
-		fact.StringerLine = of(geometry.Diagonal(fact.Run.Value, fact.Rise.Value), places...)
-	}
+	fact.StringerRun = fact.Run
 	if f.unit == nil || f.depth == nil {
 		return
 	}
 	places := append(append([]string{}, f.depth.At...), f.unit.At...)
 	fact.ComfortSum = of(2*f.unit.Value+f.depth.Value, places...)
+	if fact.Run != nil && f.depth.Value > 0 {
+		step := geometry.Diagonal(f.unit.Value, f.depth.Value)
+		fact.StringerLine = of(share(fact.Run.Value, int64(step), int64(f.depth.Value)), places...)
+	}
 	if pitch, err := geometry.Incline(f.unit.Value, f.depth.Value); err == nil {
 		fact.Pitch = of(degrees(pitch), places...)
 	}

@@ -93,7 +93,7 @@ func (l *layout) place(s *surface, j *model.Joists) {
 	for _, mark := range l.marks {
 		l.centers = append(l.centers, box.Min.X+mark+l.thickness/2)
 	}
-	l.closeInnerEdges(ring, box)
+	l.closeInnerEdges(ring, s.edgeNames(l), box)
 }
 
 // onCenter lays joists out at the typed spacing.
@@ -131,10 +131,10 @@ func (l *layout) listed(j *model.Joists, width measure.Length) {
 
 // closeInnerEdges adds the outside joists along edges that run with the joists
 // but lie inside the bounds of the plan, as at the inner side of an L.
-func (l *layout) closeInnerEdges(ring geometry.Ring, box geometry.Box) {
+func (l *layout) closeInnerEdges(ring geometry.Ring, names []string, box geometry.Box) {
 	for i := range ring {
 		e := ring.Edge(i)
-		if e.A.X != e.B.X || e.A.X == box.Min.X || e.A.X == box.Max.X {
+		if e.A.X != e.B.X || e.A.X == box.Min.X || e.A.X == box.Max.X || names[i] == "" {
 			continue
 		}
 		center := e.A.X + l.thickness/2

@@ -8,8 +8,9 @@ import (
 	"plumbrule/checker/model"
 )
 
-// Plan is where the parts of one platform lie. It is what drawings and set-out
-// sheets need beside the document that checks read, from the same reckoning.
+// Plan is where the parts of one platform lie and what they end on. It is what a
+// crew's sheet needs beside the document that checks read, from the same
+// reckoning.
 type Plan struct {
 	Platform *model.Platform
 	Label    string            // its mark, or its number
@@ -89,16 +90,8 @@ func (fr *frame) plan() Plan {
 		Platform: s.p, Label: s.label, Outline: s.ring, Names: s.names, Closure: s.closure,
 		Frame: s.frame, FrameMissing: s.frameMissing, Turned: l.turned, JoistsMissing: l.missing,
 	}
-	for i := range s.frame {
-		from := i
-		if s.frameFrom != nil {
-			from = s.frameFrom[i]
-		}
-		var edge FrameEdge
-		if from >= 0 {
-			edge = FrameEdge{Name: s.names[from], House: isHouse(s.names[from])}
-		}
-		p.FrameEdges = append(p.FrameEdges, edge)
+	for _, name := range s.frameNames() {
+		p.FrameEdges = append(p.FrameEdges, FrameEdge{Name: name, House: isHouse(name)})
 	}
 	switch {
 	case s.p.Joists == nil:

@@ -44,6 +44,9 @@ func (f *Facts) addFrame(s *surface) *frame {
 	f.JoistCantilevers = append(f.JoistCantilevers, g.cantilevers...)
 	f.JoistRuns = append(f.JoistRuns, g.runs...)
 	f.StatedSpans = append(f.StatedSpans, g.stated()...)
+	if g.lost != nil {
+		f.Unsupported = append(f.Unsupported, *g.lost)
+	}
 	return fr
 }
 
@@ -91,6 +94,7 @@ func (s *surface) joists(l *layout) Joists {
 
 // gathering collects like pieces into runs.
 type gathering struct {
+	lost        *Unsupported // nil while every joist has two supports
 	s           *surface
 	l           *layout
 	spans       []JoistSpan
@@ -101,6 +105,10 @@ type gathering struct {
 // take adds one piece to the runs that it belongs to.
 func (g *gathering) take(p *piece) {
 	if len(p.bearings) < 2 {
+		if len(g.s.p.Beams) > 0 {
+			g.unsupported(p)
+			return
+		}
 		name := "edge"
 		if len(p.bearings) == 1 {
 			name = p.bearings[0].name
@@ -115,6 +123,16 @@ func (g *gathering) take(p *piece) {
 	g.overhang(&p.bearings[0], &p.bearings[1], p.bearings[0].center-p.reach.From, p.bearings[0].near() <= p.reach.From)
 	g.overhang(&p.bearings[last], &p.bearings[last-1], p.reach.To-p.bearings[last].center, p.bearings[last].far() >= p.reach.To)
 	g.cut(p)
+}
+
+// unsupported counts a piece that too few supports carry.
+func (g *gathering) unsupported(p *piece) {
+	if g.lost == nil {
+		j := g.s.p.Joists
+		g.lost = &Unsupported{At: []string{j.At}, Platform: g.s.label, Supports: int64(len(p.bearings)), First: of(p.x, j.At)}
+	}
+	g.lost.Count++
+	g.lost.Supports = min(g.lost.Supports, int64(len(p.bearings)))
 }
 
 // bay adds the span between two bearings.

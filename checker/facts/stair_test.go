@@ -22,7 +22,7 @@ stairs:
 	near(t, "unit rise", flight.UnitRise, "7.42857 in")
 	want(t, "run", flight.Run, "61-1/2 in")
 	want(t, "rise", flight.Rise, "52 in") // not seven times the rounded riser
-	near(t, "stringer line", flight.StringerLine, "80.5373 in")
+	near(t, "stringer line", flight.StringerLine, "75.953 in")
 	near(t, "throat", flight.Throat, "5.23506 in")
 	want(t, "spread", flight.RiserSpread, "0 in")
 	near(t, "first drop", flight.FirstDrop, "8.42857 in")

@@ -244,17 +244,18 @@ func (s *surface) onLedger(x measure.Length) bool {
 	return (ledger.Start == nil || x >= left+ledger.Start.V) && (ledger.End == nil || x <= left+ledger.End.V)
 }
 
-// edgeNames gives the edges' names in the order of the layout's plan.
+// edgeNames gives the names of the frame's edges in the order of the layout's plan.
 func (s *surface) edgeNames(l *layout) []string {
+	names := s.frameNames()
 	if !l.turned {
-		return s.names
+		return names
 	}
 	// Turned, edge i of the new ring runs between the images of corners n-1-i
 	// and n-2-i, which is the old edge n-2-i.
-	n := len(s.names)
+	n := len(names)
 	turned := make([]string, n)
 	for i := range turned {
-		turned[i] = s.names[(2*n-2-i)%n]
+		turned[i] = names[(2*n-2-i)%n]
 	}
 	return turned
 }

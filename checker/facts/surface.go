@@ -64,10 +64,13 @@ func sound(ring geometry.Ring, names []string) error {
 		for _, e := range fault.Edges {
 			edges = append(edges, fmt.Sprintf("%q", names[e]))
 		}
-		if len(edges) == 0 {
+		switch len(edges) {
+		case 0:
 			return fmt.Errorf("the outline cannot be drawn: %s", fault.Problem)
+		case 1:
+			return fmt.Errorf("the outline cannot be drawn: edge %s %s", edges[0], fault.Problem)
 		}
-		return fmt.Errorf("the outline cannot be drawn: %s (%s)", fault.Problem, strings.Join(edges, ", "))
+		return fmt.Errorf("the outline cannot be drawn: edges %s %s", strings.Join(edges, " and "), fault.Problem)
 	}
 	if !ring.Clockwise() {
 		return errors.New("the outline runs the wrong way round: list it from the house's left end along the house, then out")
@@ -132,6 +135,21 @@ func (s *surface) setFrame() {
 		return
 	}
 	s.frame, s.frameFrom = frame, from
+}
+
+// frameNames gives for each edge of the frame the name of the outline's edge
+// that it was, "" for a step that lies between two.
+func (s *surface) frameNames() []string {
+	if s.frameFrom == nil {
+		return s.names
+	}
+	names := make([]string, len(s.frameFrom))
+	for i, from := range s.frameFrom {
+		if from >= 0 {
+			names[i] = s.names[from]
+		}
+	}
+	return names
 }
 
 // inset is how far the frame lies behind the outline, or the field that is

@@ -265,3 +265,29 @@ measured:
 	got := *derive(t, fmt.Sprintf(deck, "0 in, 15.9 in")).JoistMarks[0].Worst
 	want(t, "exact marks", &got, "0 in")
 }
+
+// Where the house wall ends halfway along the back of the deck, the fascia
+// sets back only the part beyond it, and the frame gets a step between the two.
+func TestFrameWhereTheHouseEnds(t *testing.T) {
+	f := derive(t, `
+platforms:
+  - support: ledger
+    measured_to: fascia
+    fascia: {thickness: 1 in}
+    outline: {corners: [[0 ft, 0 ft], [8 ft, 0 ft], [16 ft, 0 ft], [16 ft, 12 ft], [0 ft, 12 ft]], edges: [house, back, right, front, left]}
+    ledger: {size: 2x10}
+    rim_joist: {size: 2x10}
+    joists: {size: 2x10, direction: out_from_house, layout: on_center, spacing: 16 in}
+    beams: [{mark: B1, size: 2x10, plies: 2, from_house: 2 ft}, {mark: B2, size: 2x10, plies: 2, from_house: 10 ft}]
+`)
+	for _, s := range f.JoistSpans {
+		if s.From == "ledger" && s.Count != 6 {
+			t.Errorf("%d joists hang on the ledger, want those at 0 to 80 in", s.Count)
+		}
+	}
+	for _, c := range f.JoistCantilevers {
+		if c.Past == "B1" {
+			want(t, "joists beyond the wall pass the first beam", c.Cantilever, "23 in")
+		}
+	}
+}

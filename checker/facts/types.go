@@ -49,6 +49,7 @@ type Facts struct {
 	JoistSpans       []JoistSpan       `json:"joist_spans" doc:"one entry per bay and run of like joists, the longest of the run governing"`
 	JoistCantilevers []JoistCantilever `json:"joist_cantilevers" doc:"one entry per support that joists pass and back span behind it, the longest governing"`
 	JoistRuns        []JoistRun        `json:"joist_runs" doc:"joists of one cut length"`
+	Unsupported      []Unsupported     `json:"unsupported" doc:"joists that fewer than two supports carry, one entry per platform"`
 	StatedSpans      []StatedSpan      `json:"stated_spans" doc:"spans written down by hand beside the ones derived"`
 	JoistMarks       []JoistMarks      `json:"joist_marks" doc:"marks read off the ledger or rim, against the layout"`
 	Joined           []Joined          `json:"joined" doc:"how the joists of every platform are held on their supports"`
@@ -199,6 +200,16 @@ type Corner struct {
 	Between  string   `json:"between" doc:"names of the two edges that meet"`
 	Interior *Angle   `json:"interior,omitempty" doc:"angle inside the platform"`
 	Miter    *Angle   `json:"miter,omitempty" doc:"saw setting off a square cut for two boards of one width"`
+}
+
+// Unsupported is joists that fewer than two supports carry, although the
+// platform's beams are described.
+type Unsupported struct {
+	At       []string `json:"at" doc:"the joists"`
+	Platform string   `json:"platform" doc:"mark of the platform, or its number"`
+	Count    int64    `json:"count" doc:"how many joists"`
+	Supports int64    `json:"supports" doc:"the fewest supports that one of them has"`
+	First    *Length  `json:"first,omitempty" doc:"center of the first of them, along the house from its left end, or out from it for joists along the house"`
 }
 
 // StatedSpan is a span or cantilever written down by hand, with the derived one.

@@ -60,7 +60,7 @@ type Flight struct {
 	RiserOpening   *Length          `json:"riser_opening,omitempty" doc:"clear opening between treads; absent where risers are closed"`
 	OpeningAbove   *Length          `json:"opening_above,omitempty" doc:"height above grade of the highest opening between treads"`
 	Pitch          *Angle           `json:"pitch,omitempty" doc:"angle of the nosing line"`
-	StringerLine   *Length          `json:"stringer_line,omitempty" doc:"length along the slope"`
+	StringerLine   *Length          `json:"stringer_line,omitempty" doc:"length along the line of the nosings, over the total run"`
 	StringerRun    *Length          `json:"stringer_run,omitempty" doc:"horizontal length that the stringer spans"`
 	Throat         *Length          `json:"throat,omitempty" doc:"wood left under the notch of a cut stringer"`
 	StringerKind   *Words           `json:"stringer_kind,omitempty" doc:"cut or solid"`

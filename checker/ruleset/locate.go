@@ -71,7 +71,7 @@ func keyOf(name string) string {
 
 // onDisk is a set's file on disk, or the set.yaml of a directory.
 func onDisk(name string) origin {
-	if info, err := os.Stat(name); err == nil && info.IsDir() {
+	if info, err := os.Stat(name); err == nil && info.IsDir() || strings.HasSuffix(name, "/") {
 		name = filepath.Join(name, setFile)
 	}
 	dir, file := filepath.Split(name)

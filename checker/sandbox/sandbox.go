@@ -93,7 +93,7 @@ func (s *Sandbox) Run(ctx context.Context, question []byte) (lines [][]byte, err
 	case said.outOfMemory():
 		return lines, fmt.Errorf("%w: the limit is %d MiB", ErrMemory, s.Limits.Memory>>20)
 	}
-	return lines, fmt.Errorf("%w (%v)", ErrBroken, ended)
+	return lines, fmt.Errorf("%w (%w)", ErrBroken, ended)
 }
 
 // readLines reads whole lines until the end, and says whether there was more

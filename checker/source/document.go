@@ -14,6 +14,12 @@ type Document struct {
 	layout *layout
 }
 
+// Unread is a document of a text that Read refused: it has lines to show, and
+// a root that holds nothing.
+func Unread(name string, data []byte) *Document {
+	return &Document{Name: name, Bytes: data, Root: &Node{Kind: Null}, layout: newLayout(data, bomLength(data))}
+}
+
 // Find gives the value at a JSON pointer (RFC 6901, tokens not
 // percent-encoded), or nil where the file holds none. The pointer "" is the
 // root.

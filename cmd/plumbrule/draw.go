@@ -36,10 +36,10 @@ type drawFormat struct {
 }
 
 // drawFormats lists the formats, the usual one first.
-func drawFormats(title string) []drawFormat {
+func drawFormats() []drawFormat {
 	return []drawFormat{
 		{name: "svg", one: svg.Write},
-		{name: "pdf", all: func(w io.Writer, sheets []*paper.Sheet) error { return pdf.Write(w, title, sheets) }},
+		{name: "pdf", all: pdf.Write},
 		{name: "png", one: func(w io.Writer, s *paper.Sheet) error { return png.Write(w, s, png.DotsPerInch) }},
 	}
 }
@@ -78,7 +78,7 @@ func viewNames() string {
 
 func drawFormatList() string {
 	var names []string
-	for _, f := range drawFormats("") {
+	for _, f := range drawFormats() {
 		names = append(names, f.name)
 	}
 	return strings.Join(names, ", ")
@@ -96,7 +96,7 @@ func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []str
 	if len(inputs) != 1 {
 		return fmt.Errorf("%s holds %d designs; name one", args[0], len(inputs))
 	}
-	format, err := findDrawFormat(flags.format, filepath.Base(inputs[0].Name))
+	format, err := findDrawFormat(flags.format)
 	if err != nil {
 		return err
 	}
@@ -134,8 +134,8 @@ func (f drawFlags) options() (draw.Options, error) {
 	return options, nil
 }
 
-func findDrawFormat(name, title string) (drawFormat, error) {
-	for _, f := range drawFormats(title) {
+func findDrawFormat(name string) (drawFormat, error) {
+	for _, f := range drawFormats() {
 		if f.name == name {
 			return f, nil
 		}

@@ -126,6 +126,8 @@ type Sheet struct {
 	// Number and Name are as in its title block; File is a name for it in lower
 	// case without spaces.
 	Number, Name, File string
+	// Job is the title of the set of drawings.
+	Job string
 	// About says in a sentence or two what is drawn, for those who cannot see it.
 	About         string
 	Width, Height float64

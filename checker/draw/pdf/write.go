@@ -14,15 +14,17 @@ import (
 // family is the name of the letters inside the file.
 const family = "drawing"
 
-// Write writes the sheets as pages of one file with a title. The error says
-// that the letters cannot be embedded or that the writer failed.
-func Write(w io.Writer, title string, sheets []*paper.Sheet) error {
+// Write writes the sheets as pages of one file under the title of the job. The
+// error says that the letters cannot be embedded or that the writer failed.
+func Write(w io.Writer, sheets []*paper.Sheet) error {
 	doc := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt"})
 	fixed := time.Date(2000, time.January, 1, 0, 0, 0, 0, time.UTC)
 	doc.SetCreationDate(fixed)
 	doc.SetModificationDate(fixed)
 	doc.SetCatalogSort(true)
-	doc.SetTitle(title, true)
+	if len(sheets) > 0 {
+		doc.SetTitle(sheets[0].Job, true)
+	}
 	doc.SetLang("en-US")
 	Prepare(doc)
 	fonts, err := paper.OpenFonts()

@@ -28,7 +28,7 @@
 #     beyond_load: "a load of {load} is outside this table: an engineer is needed"
 #     beyond_joists: "beam {beam} below joists that span {joists} is outside this table: an engineer is needed"
 #     beyond_sides: "joists reach beam {beam} from both sides, which is outside this table: an engineer is needed"
-#     beyond_cantilever: "joists pass beam {beam} by {past} on a span of {joists}, which is outside this table: an engineer is needed"
+#     beyond_cantilever: "joists reach past beam {beam} by {past} on a span of {joists}, which is outside this table: an engineer is needed"
 #   mend:
 #     - "posts closer together, or one more post"
 #     - "a deeper beam, or one more ply"
@@ -43,64 +43,19 @@ applies if count(input.beam_spans) > 0
 
 _owners := {"site": input.site.at, "house": input.house.at}
 
-_member[i] := beams.named(bay) if some i, bay in input.beam_spans
-
 _measured[i] := members.span(figures.basis, bay) if some i, bay in input.beam_spans
 
-_carried[i] := members.joists(figures.joist_basis, bay) if some i, bay in input.beam_spans
-
-_effective[i] := carried.value if {
-	some i, carried in _carried
-	not figures.factors
-}
-
-_factor[i] := min([k |
-	some k, cantilever in figures.factors.breaks.cantilever
-	input.beam_spans[i].joist_cantilever.value * figures.factor_of <= carried.value * cantilever
-]) if {
-	some i, carried in _carried
-}
-
-# Part of a nanometre counts as a whole one, which keeps the effective span on its side of every break.
-_effective[i] := ceil((_carried[i].value * figures.factors.cells[k]) / figures.factor_of) if some i, k in _factor
-
-_beyond[i] contains row if {
-	some i, member in _member
-	some row in spans.beyond(figures, "spans", member)
-}
-
-_beyond[i] contains {
-	"at": bay.at, "have": true, "figure": "both_sides", "limit": figures.both_sides,
-	"outside": true, "say": "beyond_sides", "beam": bay.beam,
-} if {
+_beyond[i] := rows if {
 	some i, bay in input.beam_spans
-	bay.both_sides
-	figures.both_sides == false
+	rows := beams.beyond(figures, bay)
+	count(rows) > 0
 }
 
-_beyond[i] contains {
-	"at": _carried[i].at, "figure": "spans",
-	"outside": true, "say": "beyond_joists", "beam": input.beam_spans[i].beam, "joists": joists,
-} if {
-	some i, joists in _effective
-	not spans.column(figures.spans.breaks.joist_span, joists)
-}
-
-_beyond[i] contains {
-	"at": bay.joist_cantilever.at, "figure": "factors", "outside": true, "say": "beyond_cantilever",
-	"beam": bay.beam, "past": bay.joist_cantilever.value, "joists": _carried[i].value,
-} if {
+_cell[i] := [spans.group(figures, bay), beams.named(bay).size.value, load, row] if {
 	some i, bay in input.beam_spans
-	figures.factors
-	not _factor[i]
-}
-
-_cell[i] := [group, member.size.value, load, row] if {
-	some i, member in _member
 	not _beyond[i]
-	group := spans.group(figures, member)
-	load := spans.column(figures.spans.breaks.load, max(spans.loads(figures, member)))
-	row := spans.column(figures.spans.breaks.joist_span, _effective[i])
+	load := spans.column(figures.spans.breaks.load, max(spans.loads(figures, bay)))
+	row := spans.column(figures.spans.breaks.joist_span, beams.effective(figures, bay))
 }
 
 _limit[i] := figures.spans.cells[group][size][load][row] if some i, [group, size, load, row] in _cell
@@ -113,15 +68,16 @@ _row[i] := {
 	"at": _measured[i].at, "have": _measured[i].value,
 	"figure": "spans", "limit": limit, "cell": _cell[i],
 	"outside": _measured[i].value > limit, "say": _say,
-	"beam": input.beam_spans[i].beam, "bay": input.beam_spans[i].bay, "joists": _effective[i],
+	"beam": bay.beam, "bay": bay.bay, "joists": beams.effective(figures, bay),
 } if {
 	some i, limit in _limit
 	is_number(limit)
+	bay := input.beam_spans[i]
 }
 
 _row[i] := {
 	"at": input.beam_spans[i].at, "figure": "spans", "cell": _cell[i],
-	"outside": true, "say": "not_permitted", "size": _member[i].size.value,
+	"outside": true, "say": "not_permitted", "size": _cell[i][1],
 } if {
 	some i, limit in _limit
 	is_null(limit)
@@ -146,38 +102,9 @@ readings contains spans.beside(row, input.beam_spans[i]) if {
 
 readings contains row if some row in _beyond[_]
 
-_needs[i] contains need if {
-	some i, bay in input.beam_spans
-	some need in ((members.missing(bay, {"size": "platforms[].beams[].size"}) | members.lumber(bay)) | members.loads(bay))
-}
-
-_needs[i] contains "platforms[].beams[].plies" if {
-	some i, member in _member
-	not member.size
-	input.beam_spans[i].size
-}
-
-_needs[i] contains need if {
-	some i, bay in input.beam_spans
-	not _placed(i)
-	some need in bay.missing
-}
-
-# Joists that bear on nothing else are short of a beam.
-_needs[i] contains "platforms[].beams" if {
-	some i, bay in input.beam_spans
-	count(bay.missing) == 0
-	not _effective[i]
-}
-
-_placed(i) if {
-	_measured[i]
-	_effective[i]
-}
-
 unknown contains {"at": members.place(_owners, bay.at, need), "needs": need} if {
 	some i, bay in input.beam_spans
 	i in _open
 	not _beyond[i]
-	some need in _needs[i]
+	some need in beams.needs(figures, bay)
 }

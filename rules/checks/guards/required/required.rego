@@ -11,7 +11,7 @@
 #     trigger: {type: length, relation: at most, about: greatest drop without a guard}
 #   values: {edge: words, open: length}
 #   messages:
-#     outside: "the {edge} edge drops {have} and has no guard, one is asked for above {limit}"
+#     outside: "the {edge} edge drops {have} and no guard is shown, one is asked for above {limit}"
 #     partial: "the {edge} edge drops {have} and {open} of it has no guard, one is asked for above {limit}"
 #     within: "the {edge} edge drops {have}, a guard is asked for above {limit}"
 #     guarded: "the {edge} edge has a guard"

@@ -10,7 +10,7 @@
 #   figures:
 #     trigger: {type: length, relation: at most, about: greatest height of a stair without a guard}
 #   messages:
-#     outside: "the stair is {have} above the ground and has no guard, one is asked for above {limit}"
+#     outside: "the stair is {have} above the ground and no guard on it is shown, one is asked for above {limit}"
 #     within: "the stair is {have} above the ground, a guard is asked for above {limit}"
 #     guarded: "the stair has a guard"
 #   mend: ["a guard on every open side of the stair"]

@@ -12,7 +12,7 @@
 #     sides: {type: count, relation: at least, about: sides of the stair that need a handrail}
 #   values: {risers: count, from: count}
 #   messages:
-#     outside: "a flight of {risers} risers has no handrail, one is asked for from {from}"
+#     outside: "a flight of {risers} risers and no handrail is shown, one is asked for from {from}"
 #     sides: "sides of the stair that have a handrail: {have}, the limit is {limit}"
 #   exempt:
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"

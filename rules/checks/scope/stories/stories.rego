@@ -6,7 +6,7 @@
 #   aliases: []
 #   consequence: structure
 #   why: A tall house is not built by the book that the tables come from.
-#   applies_when: a platform beside a house is described
+#   applies_when: a house is described, with its stories or with a platform beside it
 #   figures:
 #     max: {type: count, relation: at most, about: greatest number of stories}
 #     story: {type: length, optional: true, about: height of a platform above the ground from which on the number must be known}
@@ -19,6 +19,8 @@
 package checks.scope.stories
 
 import data.figures.scope.stories as figures
+
+applies if input.house.stories
 
 applies if {
 	count(input.platforms) > 0

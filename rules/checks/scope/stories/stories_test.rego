@@ -36,4 +36,5 @@ test_no_house_no_check if {
 	not stories.applies with input as {"house": {"at": []}, "platforms": [{}]}
 	not stories.applies with input as {"house": _bare, "platforms": []}
 	stories.applies with input as {"house": _bare, "platforms": [{}]}
+	stories.applies with input as {"house": _house(2), "platforms": []}
 }

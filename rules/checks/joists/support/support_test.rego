@@ -1,0 +1,51 @@
+package checks.joists.support_test
+
+import data.checks.joists.support as check
+
+_figures := {"joists": {"support": {"min": 2}}}
+
+_said := {"readings": check.readings, "unknown": check.unknown}
+
+_joists(platform) := {"at": [concat("/", ["/j", platform])], "platform": platform, "count": {"value": 13, "at": ["/j"]}}
+
+_beam(platform) := {"at": ["/b"], "platform": platform, "mark": "B1"}
+
+_lost(platform, supports) := {"at": [concat("/", ["/j", platform])], "platform": platform, "count": 3, "supports": supports, "first": {"value": 25, "at": ["/j"]}}
+
+_outside(platform, supports) := {
+	"at": [concat("/", ["/j", platform])], "have": supports, "figure": "min", "limit": 2, "outside": true,
+	"count": 3, "first": 25,
+}
+
+_within(platform) := {"at": [concat("/", ["/j", platform])], "figure": "min", "outside": false}
+
+test_one_support_is_outside if {
+	every supports in [0, 1] {
+		_said == {"readings": {_outside("A", supports)}, "unknown": set()} with input as {"joists": [_joists("A")], "beams": [_beam("A")], "unsupported": [_lost("A", supports)]}
+			with data.figures as _figures
+	}
+}
+
+# A figure of one would let them be.
+test_at_the_limit if {
+	check.readings == {{
+		"at": ["/j/A"], "have": 1, "figure": "min", "limit": 1, "outside": false, "count": 3, "first": 25,
+	}} with input as {"joists": [_joists("A")], "beams": [_beam("A")], "unsupported": [_lost("A", 1)]}
+		with data.figures as {"joists": {"support": {"min": 1}}}
+}
+
+test_one_of_two_platforms if {
+	_said == {"readings": {_outside("A", 1), _within("B")}, "unknown": set()} with input as {"joists": [_joists("A"), _joists("B")], "beams": [_beam("A"), _beam("B")], "unsupported": [_lost("A", 1)]}
+		with data.figures as _figures
+}
+
+test_joists_not_placed if {
+	_said == {"readings": set(), "unknown": {{"at": ["/j/A"], "needs": "platforms[].joists.layout"}}} with input as {"joists": [object.union(object.remove(_joists("A"), ["count"]), {"missing": ["platforms[].joists.layout"]})], "beams": [_beam("A")], "unsupported": []}
+		with data.figures as _figures
+}
+
+test_no_beams_no_check if {
+	not check.applies with input as {"joists": [_joists("A")], "beams": [_beam("B")], "unsupported": []}
+	not check.applies with input as {"joists": [], "beams": [], "unsupported": []}
+	check.applies with input as {"joists": [_joists("A")], "beams": [_beam("A")], "unsupported": []}
+}

@@ -22,6 +22,9 @@ func (c *Checker) design(ctx context.Context, in Input) (result.Design, []waive.
 		return d, nil
 	}
 	d.System = deck.System
+	for _, n := range deck.Unread {
+		d.Unread = append(d.Unread, result.Place{Pointer: n.Pointer, Span: n.Span, Text: n.Text})
+	}
 	titleBlock(&d, deck.Job)
 	if len(d.Sets) == 0 {
 		return d, nil // naming none to the engine would mean all

@@ -19,6 +19,9 @@ func Drawings(in Input, options draw.Options) ([]*paper.Sheet, []result.Problem,
 		return nil, d.Problems, nil
 	}
 	options.Source = path.Base(in.Name)
+	if in.Name == "-" {
+		options.Source = "standard input"
+	}
 	sheets, err := draw.Sheets(deck, f, options)
 	return sheets, nil, err
 }

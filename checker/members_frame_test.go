@@ -124,6 +124,11 @@ func plainFrames() []plain {
 			}
 			joined(p, facts.Joined{Skewed: []string{"front"}, SkewedHangers: hung})
 		}},
+		{figure: "joists/support min", given: given{practice: "2"}, past: -1, alone: true, build: func(p put) {
+			p.facts.Joists = append(p.facts.Joists, facts.Joists{At: p.at, Platform: "A", Marks: []measure.Length{}, Missing: []string{}})
+			p.facts.Beams = append(p.facts.Beams, facts.Beam{At: p.at, Platform: "A", Mark: "B1"})
+			p.facts.Unsupported = append(p.facts.Unsupported, facts.Unsupported{At: p.place, Platform: "A", Count: 1, Supports: p.n, First: p.long(0)})
+		}},
 		{figure: "joists/ties required", given: given{practice: "true"}, build: func(p put) {
 			joined(p, facts.Joined{OnDropped: true, BeamTies: p.flag()})
 		}},

@@ -135,12 +135,15 @@ func (f *figure) dimension(d stretch, start, end paper.Point) {
 			}
 		}
 	}
-	for level := 0; ; level++ { // ends, since far out there is room
+	for level := 0; ; level++ {
+		// Far out there is room; a drawing so full that there is none takes the
+		// label where it is rather than never ending.
+		const enough = 80
 		rise := over + normal + float64(level)*1.1*normal
 		for _, along := range []float64{0, label.Width/2 + 5, -label.Width/2 - 5, label.Width + 8, -label.Width - 8} {
 			for _, r := range []float64{-rise - normal, rise} {
 				t := place(along, r)
-				if !f.free(t.Box()) {
+				if level < enough && !f.free(t.Box()) {
 					continue
 				}
 				item.Label = t

@@ -195,6 +195,10 @@ func (p *planner) ledger() {
 func (p *planner) holes() {
 	f := p.f
 	for _, h := range p.plan.Holes {
+		if len(h.Ring) < 3 {
+			f.miss("corners of the opening in the frame")
+			continue
+		}
 		f.use(symbolHole)
 		points := f.all(h.Ring)
 		f.draw(crossed(points)...)

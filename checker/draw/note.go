@@ -56,6 +56,7 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 	}
 	height := size * leading * float64(len(lines))
 	best, bestCost := []paper.Text(nil), math.Inf(1)
+	const enough = 1e4 // points; who finds no room within them takes the first place
 	for reach := far; best == nil; reach *= 2 { // words that find no room go further out
 		for _, p := range around(spot, near, reach) {
 			if distance(spot, p) >= bestCost {
@@ -67,14 +68,14 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 			at = at.Plus(v.x*width/2, v.y*height/2)
 			texts := f.block(at, size, lines)
 			room := boxes(texts)
-			if !f.open(room...) {
+			if !f.open(room...) && reach < enough {
 				continue
 			}
 			const perLine, perLeaderLine = 15, 3
 			cost := distance(spot, p) + perLine*f.crossings(room...)
 			if !l.none {
 				from, to := l.line(spot, extentOf(texts))
-				if f.overWords(from, to) {
+				if f.overWords(from, to) && reach < enough {
 					continue
 				}
 				cost += perLeaderLine * f.crossed(from, to)
@@ -82,9 +83,6 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 			if cost < bestCost {
 				best, bestCost = texts, cost
 			}
-		}
-		if reach > 1e4 { // words all round: better over a leader than nowhere
-			l.none = true
 		}
 	}
 	return best

@@ -31,6 +31,10 @@ func (d *drafter) surfacePlan(s pencil, i int) *figure {
 	p.guards()
 	p.stairs()
 	for _, hole := range p.plan.Holes {
+		if len(hole.Ring) < 3 {
+			f.miss("corners of the opening in the frame")
+			continue
+		}
 		f.draw(crossed(f.all(hole.Ring))...)
 		f.taken = append(f.taken, extentBox(f.all(hole.Ring)))
 		f.use(symbolHole)

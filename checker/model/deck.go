@@ -1,6 +1,9 @@
 package model
 
-import "plumbrule/checker/measure"
+import (
+	"plumbrule/checker/measure"
+	"plumbrule/checker/source"
+)
 
 // Deck is a whole design.
 type Deck struct {
@@ -13,6 +16,10 @@ type Deck struct {
 	Guards    []Guard     `deck:"guards"`
 	Stairs    []Stair     `deck:"stairs"`
 	Measured  []Measured  `deck:"measured"`
+
+	// Unread are values that the design gives and nothing here reads, in the order
+	// of the file. Marks, sheets, notes and the title block are not among them.
+	Unread []*source.Node
 
 	// System is the system that most of the design's lengths were typed in.
 	System measure.System

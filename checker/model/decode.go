@@ -23,12 +23,13 @@ func Read(doc *source.Document) (*Deck, []Problem) {
 	d := &decoder{}
 	deck := &Deck{}
 	d.structure(doc.Root, reflect.ValueOf(deck).Elem())
-	deck.System = d.system()
+	deck.System, deck.Unread = d.system(), d.unread
 	return deck, append(d.problems, references(doc, deck)...)
 }
 
 // decoder fills structs from nodes by the `deck` tags of their fields.
 type decoder struct {
+	unread           []*source.Node
 	problems         []Problem
 	imperial, metric int // lengths typed in each system
 }
@@ -53,8 +54,35 @@ func (d *decoder) refuse(n *source.Node, format string, args ...any) {
 	d.problems = append(d.problems, Problem{Node: n, Message: fmt.Sprintf(format, args...)})
 }
 
-// structure fills a struct, embedded ones included, and its At.
+// structure fills a struct and notes the members that it has no field for.
 func (d *decoder) structure(n *source.Node, into reflect.Value) {
+	d.fields(n, into)
+	if into.Type() == reflect.TypeFor[Job]() {
+		return // the title block is for people
+	}
+	known := map[string]bool{"mark": true, "see": true, "note": true, "$schema": true, "deck": true, "date": true, "instrument": true}
+	keys(into.Type(), known)
+	for _, m := range n.Members {
+		if !known[m.Key] && m.Value.Kind != source.Null {
+			d.unread = append(d.unread, m.Value)
+		}
+	}
+}
+
+// keys collects the members that a struct has fields for.
+func keys(typ reflect.Type, into map[string]bool) {
+	for i := range typ.NumField() {
+		field := typ.Field(i)
+		if field.Anonymous {
+			keys(field.Type, into)
+		} else if key := field.Tag.Get("deck"); key != "" {
+			into[key] = true
+		}
+	}
+}
+
+// fields fills a struct, embedded ones included, and its At.
+func (d *decoder) fields(n *source.Node, into reflect.Value) {
 	if at := into.FieldByName("At"); at.IsValid() {
 		at.SetString(n.Pointer)
 	}
@@ -62,7 +90,7 @@ func (d *decoder) structure(n *source.Node, into reflect.Value) {
 	for i := range kind.NumField() {
 		field := kind.Field(i)
 		if field.Anonymous {
-			d.structure(n, into.Field(i))
+			d.fields(n, into.Field(i))
 			continue
 		}
 		key := field.Tag.Get("deck")

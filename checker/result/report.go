@@ -50,7 +50,9 @@ type Design struct {
 	System measure.System
 	// Problems are the reasons why the design could not be read; when there
 	// are any, nothing was checked and the disposition is NotReviewed.
-	Problems    []Problem
+	Problems []Problem
+	// Unread are values that the design gives and no check reads.
+	Unread      []Place
 	Disposition Disposition
 	Counts      Counts
 	// Findings holds every outcome but within and does not apply, gravest first.

@@ -1,12 +1,8 @@
 package ruleset_test
 
 import (
-	"flag"
-	"fmt"
 	"maps"
-	"os"
 	"slices"
-	"strings"
 	"testing"
 
 	"plumbrule/checker/catalog"
@@ -22,8 +18,6 @@ const (
 	secondReading = "testdata/us-cells.csv"
 	readOnce      = "testdata/read-once.csv"
 )
-
-var updateReadOnce = flag.Bool("update-read-once", false, "write the list of cells that only one reader has anew")
 
 func loadTabled(t *testing.T) map[string]*ruleset.Set {
 	t.Helper()
@@ -117,12 +111,10 @@ func agree(t *testing.T, e rulesettest.Expected, f rulesettest.Found, met map[st
 // only one reader has, which was reviewed against the first reader's notes.
 func TestEveryCellIsKnown(t *testing.T) {
 	sets := loadTabled(t)
+	names := namer{t: t, sets: sets, indexes: map[string]rulesettest.Index{}}
 	carried := map[string]bool{}
 	for _, e := range expectations(t) {
-		carried[place(t, sets, e.Place)] = true
-	}
-	if *updateReadOnce {
-		writeReadOnce(t, sets, carried)
+		carried[names.of(e.Place)] = true
 	}
 	once, err := rulesettest.ReadOnce(readOnce)
 	if err != nil {
@@ -130,13 +122,13 @@ func TestEveryCellIsKnown(t *testing.T) {
 	}
 	listed := map[string]rulesettest.Expected{}
 	for _, e := range once {
-		listed[place(t, sets, e.Place)] = e
+		listed[names.of(e.Place)] = e
 	}
 	cells, alone := map[string]int{}, map[string]int{}
 	for _, id := range tabledSets {
 		for f := range rulesettest.Cells(sets[id]) {
 			cells[id]++
-			name := place(t, sets, rulesettest.Place{Set: id, Table: f.Table.Name, At: f.At})
+			name := rulesettest.Place{Set: id, Table: f.Table.Name, At: f.At}.String()
 			e, ok := listed[name]
 			switch {
 			case carried[name] && ok:
@@ -156,43 +148,25 @@ func TestEveryCellIsKnown(t *testing.T) {
 	}
 }
 
-// place names a cell in the table's own spelling.
-func place(t *testing.T, sets map[string]*ruleset.Set, p rulesettest.Place) string {
-	t.Helper()
-	found, err := indexOf(sets[p.Set]).Find(sets[p.Set], p)
+// namer names cells in the spelling of their table.
+type namer struct {
+	t       *testing.T
+	sets    map[string]*ruleset.Set
+	indexes map[string]rulesettest.Index
+}
+
+func (n *namer) of(p rulesettest.Place) string {
+	n.t.Helper()
+	set := n.sets[p.Set]
+	if n.indexes[p.Set] == nil {
+		n.indexes[p.Set] = rulesettest.NewIndex(set)
+	}
+	found, err := n.indexes[p.Set].Find(set, p)
 	if err != nil {
-		t.Fatal(err)
+		n.t.Fatal(err)
 	}
 	if len(found) > 0 {
 		p.At = found[0].At
 	}
 	return p.String()
-}
-
-var indexed = map[*ruleset.Set]rulesettest.Index{}
-
-func indexOf(set *ruleset.Set) rulesettest.Index {
-	if indexed[set] == nil {
-		indexed[set] = rulesettest.NewIndex(set)
-	}
-	return indexed[set]
-}
-
-func writeReadOnce(t *testing.T, sets map[string]*ruleset.Set, carried map[string]bool) {
-	t.Helper()
-	var b strings.Builder
-	b.WriteString("set,table,at,value,status\n")
-	written := map[string]bool{}
-	for _, id := range tabledSets {
-		for f := range rulesettest.Cells(sets[id]) {
-			name := place(t, sets, rulesettest.Place{Set: id, Table: f.Table.Name, At: f.At})
-			if !carried[name] && !written[name] {
-				fmt.Fprintf(&b, "%s,%s,%s,%s,%s\n", id, f.Table.Name, strings.Join(f.At, " | "), f.Cell.Text, f.Cell.Status)
-				written[name] = true
-			}
-		}
-	}
-	if err := os.WriteFile(readOnce, []byte(b.String()), 0o644); err != nil {
-		t.Fatal(err)
-	}
 }

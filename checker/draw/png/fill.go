@@ -14,17 +14,21 @@ import (
 // overlap. Points are in dots.
 func (c *canvas) fill(areas [][]paper.Point, gray uint8) {
 	extent := paper.NoExtent()
+	var inside [][]paper.Point
 	for _, area := range areas {
-		extent = extent.With(area...)
+		if area = c.clipped(area); len(area) > 2 {
+			inside = append(inside, area)
+			extent = extent.With(area...)
+		}
+	}
+	if len(inside) == 0 {
+		return
 	}
 	// Only the part of the image that the areas take is worked on.
 	x, y := int(math.Floor(extent.Min.X))-1, int(math.Floor(extent.Min.Y))-1
 	width, height := int(math.Ceil(extent.Max.X))+1-x, int(math.Ceil(extent.Max.Y))+1-y
-	if width <= 0 || height <= 0 || math.IsInf(extent.Min.X, 0) {
-		return
-	}
 	r := vector.NewRasterizer(width, height)
-	for _, area := range areas {
+	for _, area := range inside {
 		for i, p := range area {
 			px, py := float32(p.X-float64(x)), float32(p.Y-float64(y))
 			if i == 0 {
@@ -37,6 +41,39 @@ func (c *canvas) fill(areas [][]paper.Point, gray uint8) {
 	}
 	r.DrawOp = draw.Over
 	r.Draw(c.img, image.Rect(x, y, x+width, y+height), shade(gray), image.Point{})
+}
+
+// clipped is the part of an area that lies on the image.
+func (c *canvas) clipped(area []paper.Point) []paper.Point {
+	size := c.img.Bounds().Size()
+	width, height := float64(size.X), float64(size.Y)
+	for _, beyond := range []func(paper.Point) float64{
+		func(p paper.Point) float64 { return -p.X },
+		func(p paper.Point) float64 { return p.X - width },
+		func(p paper.Point) float64 { return -p.Y },
+		func(p paper.Point) float64 { return p.Y - height },
+	} {
+		area = cutOff(area, beyond)
+	}
+	return area
+}
+
+// cutOff cuts off the part of an area beyond a line; beyond tells by how much a
+// point lies there.
+func cutOff(area []paper.Point, beyond func(paper.Point) float64) []paper.Point {
+	var kept []paper.Point
+	for i, b := range area {
+		a := area[(i+len(area)-1)%len(area)]
+		da, db := beyond(a), beyond(b)
+		if da > 0 != (db > 0) {
+			part := da / (da - db)
+			kept = append(kept, paper.Point{X: a.X + (b.X-a.X)*part, Y: a.Y + (b.Y-a.Y)*part})
+		}
+		if db <= 0 {
+			kept = append(kept, b)
+		}
+	}
+	return kept
 }
 
 // outline is the area of a line of some width, piece by piece, all the same way

@@ -81,6 +81,7 @@ func convertDesign(d *result.Design) design {
 			CouldNotRun:  d.Counts.CouldNotRun,
 		},
 		Problems: each(d.Problems, convertProblem),
+		Unread:   each(d.Unread, convertUnread),
 		Findings: each(d.Findings, convertFinding),
 		Readings: each(d.Readings, convertReading),
 	}
@@ -89,6 +90,11 @@ func convertDesign(d *result.Design) design {
 		out.System = d.System.String()
 	}
 	return out
+}
+
+func convertUnread(p *result.Place) unread {
+	start, end := convertSpan(p.Span)
+	return unread{At: p.Pointer, Start: start, End: end}
 }
 
 func convertProblem(p *result.Problem) problem {

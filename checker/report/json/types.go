@@ -40,6 +40,7 @@ type design struct {
 	Disposition string    `json:"disposition"`
 	Counts      counts    `json:"counts"`
 	Problems    []problem `json:"problems,omitempty"`
+	Unread      []unread  `json:"unread,omitempty"`
 	Findings    []finding `json:"findings"`
 	Readings    []reading `json:"readings"`
 	Earlier     []earlier `json:"earlier,omitempty"`
@@ -169,4 +170,11 @@ type engineering struct {
 	Text    string   `json:"text"`
 	Governs string   `json:"governs"`
 	Working []string `json:"working"`
+}
+
+// unread is a value of the design that no check reads.
+type unread struct {
+	At    string   `json:"at"`
+	Start position `json:"start"`
+	End   position `json:"end"`
 }

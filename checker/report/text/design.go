@@ -20,6 +20,7 @@ func (p *printer) design(d *result.Design) {
 	if len(d.Problems) > 0 {
 		return
 	}
+	p.unread(d)
 	p.margins(d)
 	if p.opts.Verbose {
 		p.readings(d)
@@ -183,4 +184,17 @@ func (p *printer) reading(r *result.Result, pieces ...string) string {
 		title += ": " + body
 	}
 	return title + " [" + r.Set + " " + r.Check + "]"
+}
+
+// unread lists what was typed in and no check reads, so that nobody takes it
+// for checked.
+func (p *printer) unread(d *result.Design) {
+	if len(d.Unread) == 0 || p.opts.Compact {
+		return
+	}
+	p.heading(fmt.Sprintf("typed in, read by no check (%d)", len(d.Unread)))
+	for i := range d.Unread {
+		place := &d.Unread[i]
+		p.paragraph(detail, "", printable(fmt.Sprintf("%s:%d:%d: %s", d.File, place.Span.Start.Line, place.Span.Start.Column, content.PlaceName(d.Document, place))))
+	}
 }

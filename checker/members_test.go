@@ -149,7 +149,7 @@ func (p plain) sheets(m *mutation) []*sheet {
 		v.put.sheet = list[len(list)-1]
 		v.put.at, v.put.place = v.put.sheet.at()
 		p.build(v.put)
-		v.put.sheet.expect((v.outside || p.inner) && !p.quiet, "%s of %d %q %t", p.figure, v.put.n, v.put.word, v.put.yes)
+		v.put.expect((v.outside || p.inner) && !p.quiet, "%s of %d %q %t", p.figure, v.put.n, v.put.word, v.put.yes)
 	}
 	return list
 }

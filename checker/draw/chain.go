@@ -166,7 +166,7 @@ func (f *figure) add(d paper.Dimension) {
 	f.keepOff(d.From, d.Start)
 	f.keepOff(d.To, d.End)
 	for _, p := range []paper.Point{d.Start, d.End} {
-		f.ends = append(f.ends, paper.Upright(p.Plus(-3, -3), p.Plus(3, 3)))
+		f.kept = append(f.kept, paper.Upright(p.Plus(-3, -3), p.Plus(3, 3)))
 	}
 }
 

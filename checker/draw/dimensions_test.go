@@ -117,8 +117,8 @@ func TestDimensionsByHand(t *testing.T) {
 			"3'-6\"",     // landing
 		}},
 		{"alder-lane", draw.Framing, 0, []string{
-			"9'-8 1/4\" clear",                       // 10 ft, less the ledger 1-1/2, less half of three plies 2-1/4
-			"1'-6\"", "6'-6\"", "6'-6\"", "1'-6\"",   // posts at 1-6, 8-0, 14-6 of 16-0
+			"9'-8 1/4\" clear",                     // 10 ft, less the ledger 1-1/2, less half of three plies 2-1/4
+			"1'-6\"", "6'-6\"", "6'-6\"", "1'-6\"", // posts at 1-6, 8-0, 14-6 of 16-0
 			"10'-0\"", "2'-0\"", "16'-0\"", "12'-0\"", // beam, what passes it, the whole
 		}},
 		{"alder-lane", draw.Stairs, 0, []string{
@@ -126,8 +126,8 @@ func TestDimensionsByHand(t *testing.T) {
 			"5'-1 1/2\" = 6 treads at 10-1/4\"",
 			"3'-6\" landing",
 			"3'-0\" handrail",
-			"5-3/8\" throat",        // 11-1/4 less 7.1429 x 10-1/4 / 12.493 = 5.390
-			"6'-7 1/4\" on the slope", // root of 61.5 squared and 50 squared = 79.26
+			"5-3/8\" throat",            // 11-1/4 less 7.1429 x 10-1/4 / 12.493 = 5.390
+			"6'-2 15/16\" on the slope", // nosing to nosing: root of 61.5 squared and 6 x 50/7 squared = 74.96
 		}},
 		{"karaka-bay", draw.Plan, 0, []string{"4800", "3600", "1000", "1500", "1680"}}, // 6 x 280
 		{"karaka-bay", draw.Framing, 0, []string{"200", "2200", "2200", "300", "2600", "4800", "3600"}},
@@ -154,7 +154,7 @@ func TestDimensionsByHand(t *testing.T) {
 			"8'-8 1/4\" clear",  // 9 ft less 1-1/2 less 2-1/4
 			"10'-7 1/2\" clear", // 11 ft less twice 2-1/4
 			"6\"", "4'-7\"",     // posts of the angled beam at 6 and at 61
-			"6-7/8\"",           // 67.88 less 61
+			"6-7/8\"", // 67.88 less 61
 		}},
 		{"quarry-hill", draw.Stairs, 0, []string{
 			"7'-3 3/16\" = 12 risers at 7.2639\"", // 76 at the edge, on 152 of run 1 in 12 more, less 1-1/2 to come = 87.167

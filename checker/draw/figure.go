@@ -28,7 +28,7 @@ type figure struct {
 	// taken is the room of words and markers; strokes are the lines that words
 	// had better keep off, by the weight that lines are drawn with now.
 	taken   []paper.Box
-	ends    []paper.Box // of dimension lines, which notes keep off
+	kept    []paper.Box // ends of dimensions, stairs, openings: notes keep off, their leaders need not
 	strokes []stroke
 	weight  float64
 	anchors []anchor
@@ -176,10 +176,10 @@ func (f *figure) free(boxes ...paper.Box) bool {
 }
 
 // open reports whether boxes are free for notes and markers, which also keep off
-// the ends of dimension lines.
+// what is kept clear.
 func (f *figure) open(boxes ...paper.Box) bool {
 	for _, b := range boxes {
-		if slices.ContainsFunc(f.ends, b.Meets) {
+		if slices.ContainsFunc(f.kept, b.Meets) {
 			return false
 		}
 	}

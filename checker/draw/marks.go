@@ -159,7 +159,7 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 	width, height := f.fonts.MarkerSize(tags)
 	var best paper.Point
 	bestCost := math.Inf(1)
-	const enough = 1e4
+	const crowded, enough = 1000, 1e4 // as for words
 	for reach := 70.0; math.IsInf(bestCost, 1); reach *= 2 {
 		for _, p := range around(spot, 13, reach) {
 			if distance(spot, p) >= bestCost {
@@ -169,7 +169,7 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 			at := p.Plus(v.x*width/2-width/2, v.y*height/2-height/2)
 			box := paper.Upright(at, at.Plus(width, height)).Grown(1.5)
 			to := paper.Point{X: min(max(spot.X, at.X), at.X+width), Y: min(max(spot.Y, at.Y), at.Y+height)}
-			if reach < enough && (!f.open(box) || f.overWords(spot, to)) {
+			if reach < enough && !f.open(box) || reach < crowded && f.overWords(spot, to) {
 				continue
 			}
 			if cost := distance(spot, p) + 4*f.crossings(box) + f.crossed(spot, to); cost < bestCost {
@@ -178,6 +178,6 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 		}
 	}
 	f.taken = append(f.taken, paper.Upright(best, best.Plus(width, height)).Grown(1.5))
-	f.keepOff(spot, best)
+	f.strokes = append(f.strokes, stroke{spot, best, 6})
 	f.words = append(f.words, f.fonts.Marker(paper.Marker{Spot: spot, At: best, Tags: tags}))
 }

@@ -56,7 +56,9 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 	}
 	height := size * leading * float64(len(lines))
 	best, bestCost := []paper.Text(nil), math.Inf(1)
-	const enough = 1e4 // points; who finds no room within them takes the first place
+	// In points: past the first a leader may run over words, past the second words
+	// take the first place there is.
+	const crowded, enough = 1000, 1e4
 	for reach := far; best == nil; reach *= 2 { // words that find no room go further out
 		for _, p := range around(spot, near, reach) {
 			if distance(spot, p) >= bestCost {
@@ -65,7 +67,9 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 			// The block stands on the far side of p, seen from the spot.
 			at := p.Plus(-width/2, -height/2)
 			v := towards(spot, p)
-			at = at.Plus(v.x*width/2, v.y*height/2)
+			if p != spot {
+				at = at.Plus(v.x*width/2, v.y*height/2)
+			}
 			texts := f.block(at, size, lines)
 			room := boxes(texts)
 			if !f.open(room...) && reach < enough {
@@ -75,7 +79,7 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 			cost := distance(spot, p) + perLine*f.crossings(room...)
 			if !l.none {
 				from, to := l.line(spot, extentOf(texts))
-				if f.overWords(from, to) && reach < enough {
+				if f.overWords(from, to) && reach < crowded {
 					continue
 				}
 				cost += perLeaderLine * f.crossed(from, to)
@@ -141,7 +145,7 @@ func (f *figure) noteNow(spot paper.Point, near float64, l leader, lines []strin
 		line = append(line, paper.Circle(spot, 1.3, paper.Fine, paper.Solid))
 	}
 	f.dims = append(f.dims, paper.Group{Kind: "leader", Items: line})
-	f.keepOff(from, to)
+	f.strokes = append(f.strokes, stroke{from, to, 6}) // words over a leader part it from its note
 	for _, t := range texts {
 		f.write(t)
 	}

@@ -36,7 +36,7 @@ func (d *drafter) surfacePlan(s pencil, i int) *figure {
 			continue
 		}
 		f.draw(crossed(f.all(hole.Ring))...)
-		f.taken = append(f.taken, extentBox(f.all(hole.Ring)))
+		f.kept = append(f.kept, extentBox(f.all(hole.Ring)))
 		f.use(symbolHole)
 		f.anchor(hole.At, f.at(center(hole.Ring)))
 	}
@@ -215,7 +215,7 @@ func (p *planner) boards() {
 		circle[i] = spot.Plus(radius*cos, radius*sin)
 	}
 	f.draw(paper.Hatch{Area: circle, Turn: turn, Gap: gap, Through: spot, Stroke: paper.Thin}, paper.Circle(spot, radius, paper.Faint, paper.NoFill))
-	f.taken = append(f.taken, paper.Upright(spot.Plus(-radius, -radius), spot.Plus(radius, radius)))
+	f.kept = append(f.kept, paper.Upright(spot.Plus(-radius, -radius), spot.Plus(radius, radius)))
 	lines := []string{spaced(words(d.Nominal), words(d.Material), "boards")}
 	if d.BoardWidth != nil && d.Gap != nil {
 		lines = append(lines, f.value(d.BoardWidth.V)+" wide, gaps "+f.value(d.Gap.V))

@@ -75,6 +75,7 @@ func (p *planner) treads(flight *facts.Flight, a, b paper.Point, out vector, fro
 		f.remark(unevenCount(flight))
 	}
 	f.draw(paper.Path{Points: []paper.Point{moved(a, out, from), moved(a, out, from+run), moved(b, out, from+run), moved(b, out, from)}, Stroke: side})
+	f.kept = append(f.kept, paper.Box{Corners: [4]paper.Point{moved(a, out, from), moved(b, out, from), moved(b, out, from+run), moved(a, out, from+run)}})
 	if flight.TreadDepth != nil {
 		depth := f.on(flight.TreadDepth.Value)
 		for at := depth; depth > 1 && at < run-0.5; at += depth {

@@ -6,6 +6,7 @@ import (
 
 	"plumbrule/checker/draw/paper"
 	"plumbrule/checker/facts"
+	"plumbrule/checker/geometry"
 	"plumbrule/checker/measure"
 )
 
@@ -126,10 +127,12 @@ func (c *climber) stringer(flight *facts.Flight, steps []step, start measure.Len
 	f.anchor(k.At, middle(a, b))
 	mid := inner[len(inner)/2]
 	f.beside(stretch{from: mid, to: moved(mid, down, deep), value: flight.Throat.Value, after: "throat"}, 0)
-	if flight.StringerLine != nil && consistent(flight) {
-		first := c.at(start, steps[0].top)
-		foot := c.at(last.across, last.foot)
-		f.beside(stretch{from: first, to: foot, value: flight.StringerLine.Value, after: "on the slope"}, -f.on(k.Dimensions().V.Depth)-24)
+	// The line of the nosings, where it starts at the edge and the treads are
+	// alike.
+	slope := geometry.Diagonal(last.across-start, last.top-steps[0].top)
+	if flight.StringerLine != nil && consistent(flight) && near(slope, flight.StringerLine.Value) {
+		first, low := c.at(start, steps[0].top), c.at(last.across, last.top)
+		f.beside(stretch{from: first, to: low, value: flight.StringerLine.Value, after: "on the slope"}, -f.on(k.Dimensions().V.Depth)-24)
 	}
 	f.note(middle(a, middle(a, b)), c.stringerWords()...)
 }

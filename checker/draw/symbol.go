@@ -10,7 +10,10 @@ import (
 type symbol uint8
 
 const (
-	symbolOutline symbol = iota
+	symbolFull symbol = iota
+	symbolHollow
+	symbolTwice
+	symbolOutline
 	symbolWall
 	symbolGuard
 	symbolJoist
@@ -28,9 +31,6 @@ const (
 	symbolCut
 	symbolHidden
 	symbolBoards
-	symbolFull
-	symbolHollow
-	symbolTwice
 )
 
 // words explains a symbol.

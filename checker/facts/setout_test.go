@@ -40,10 +40,11 @@ func TestSetOutAgreesWithFacts(t *testing.T) {
 	for _, name := range []string{"alder-lane", "karaka-bay", "ketch-point", "quarry-hill"} {
 		out, f := setOut(t, name)
 		lengths, runs := map[measure.Length]int64{}, map[measure.Length]int64{}
-		spans, posts := map[measure.Length]bool{}, map[geometry.Point]bool{}
+		spans, posts, laidOut := map[measure.Length]bool{}, map[geometry.Point]bool{}, map[string]bool{}
 		for i := range out.Platforms {
 			p := &out.Platforms[i]
 			if p.Joists != nil {
+				laidOut[p.Label] = p.Joists.Missing == ""
 				for _, s := range p.Joists.Sticks {
 					lengths[s.Line.Length()]++
 					for k := 1; k < len(s.Supports); k++ {
@@ -68,7 +69,7 @@ func TestSetOutAgreesWithFacts(t *testing.T) {
 			}
 		}
 		for _, span := range f.JoistSpans {
-			if span.SpanToCenter != nil && len(span.Missing) == 0 && !spans[span.SpanToCenter.Value] {
+			if span.SpanToCenter != nil && laidOut[span.Platform] && !spans[span.SpanToCenter.Value] {
 				t.Errorf("%s: no stick spans %s from %s to %s", name, span.SpanToCenter.Value.Text(measure.Imperial), span.From, span.To)
 			}
 		}

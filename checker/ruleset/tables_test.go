@@ -95,7 +95,7 @@ func agree(t *testing.T, e rulesettest.Expected, f rulesettest.Found, met map[st
 	known, listed := e.Differs()
 	switch {
 	case !same && listed && f.Cell.Text == known.Held:
-		met[e.Place.String()] = true
+		met[e.String()] = true
 		if f.Cell.Note == "" {
 			t.Errorf("%v: %s, and the cell does not say so", e.Place, known.Reason)
 		}

@@ -2,6 +2,7 @@ package rulesettest
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -91,7 +92,7 @@ func beamSpan(r Reading) ([]Expected, error) {
 	if err != nil {
 		return nil, err
 	}
-	clear, err := shorter(r.Value, 3)
+	shorter, err := less(r.Value, 3)
 	if err != nil {
 		return nil, err
 	}
@@ -107,7 +108,7 @@ func beamSpan(r Reading) ([]Expected, error) {
 			cells = append(cells, in("beam-spans", at, false, "irc-2021", "irc-2024")...)
 		}
 		for _, cell := range in("beam-spans", at, false, "dca6-2012") {
-			cell.Text = clear + " " + r.Unit
+			cell.Text = shorter + " " + r.Unit
 			cells = append(cells, cell)
 		}
 	}
@@ -163,14 +164,15 @@ func ledgerSpacing(r Reading) ([]Expected, error) {
 		return nil, fmt.Errorf("the fastener %q is not known", r.Group)
 	}
 	band := []string{"band joist", "1 in", kind[2], kind[3]}
+	below := func(rim []string, load string) []string { return append(slices.Clone(rim), load, joists) }
 	if strings.Contains(r.Edition, "70 psf snow") {
-		at := append(band, "70 psf", joists)
+		at := below(band, "70 psf")
 		return append(in(spacings, at, r.Published, "irc-2021"), in(spacings, at, false, "irc-2024")...), nil
 	}
-	at := append(kind, "40 psf", joists)
+	at := below(kind, "40 psf")
 	cells := append(in(spacings, at, r.Published, "wisconsin-decks"), in(spacings, at, false, "dca6-2012")...)
 	if kind[0] == "sawn lumber" {
-		at := append(band, "40 psf", joists)
+		at = below(band, "40 psf")
 		cells = append(cells, in(spacings, at, r.Published, "irc-2018", "irc-2021")...)
 		cells = append(cells, in(spacings, at, false, "irc-2024")...)
 	}
@@ -219,7 +221,7 @@ func pair(text, first string, second ...string) (a, b string, err error) {
 	return "", "", err
 }
 
-func shorter(value string, by int) (string, error) {
+func less(value string, by int) (string, error) {
 	n, err := strconv.Atoi(value)
 	return strconv.Itoa(n - by), err
 }

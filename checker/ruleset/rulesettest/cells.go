@@ -76,7 +76,7 @@ func Cells(set *ruleset.Set) iter.Seq[Found] {
 				if f.Table == nil {
 					continue
 				}
-				if !walk(set, Found{Check: set.Checks[i].ID, Figure: f.Name, Table: f.Table}, yield) {
+				if !walk(Found{Check: set.Checks[i].ID, Figure: f.Name, Table: f.Table}, yield) {
 					return
 				}
 			}
@@ -85,7 +85,7 @@ func Cells(set *ruleset.Set) iter.Seq[Found] {
 }
 
 // walk visits the cells below the keys that at and path name already.
-func walk(set *ruleset.Set, found Found, yield func(Found) bool) bool {
+func walk(found Found, yield func(Found) bool) bool {
 	depth := len(found.Path)
 	if depth == len(found.Table.Keys) {
 		cell, err := found.Table.Cell(found.Path)
@@ -105,7 +105,7 @@ func walk(set *ruleset.Set, found Found, yield func(Found) bool) bool {
 			step = json.Number(strconv.Itoa(i))
 		}
 		next.Path = append(append([]any{}, found.Path...), step)
-		if !walk(set, next, yield) {
+		if !walk(next, yield) {
 			return false
 		}
 	}

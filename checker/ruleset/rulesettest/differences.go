@@ -21,7 +21,7 @@ var differences = map[string]Difference{
 // Differs reports whether a set knowingly differs from a line of the second
 // reading. Where two lines tell of one cell, the other one may agree.
 func (e Expected) Differs() (Difference, bool) {
-	d, ok := differences[e.Place.String()]
+	d, ok := differences[e.String()]
 	return d, ok
 }
 

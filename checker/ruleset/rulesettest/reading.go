@@ -1,6 +1,7 @@
 package rulesettest
 
 import (
+	"bytes"
 	"encoding/csv"
 	"errors"
 	"fmt"
@@ -45,12 +46,11 @@ func (r Reading) Text() string {
 // lines calls use with every line of a file of comma separated values that
 // starts with the header given. Lines with # in front are remarks.
 func lines(path string, header []string, use func(line int, fields []string) error) error {
-	file, err := os.Open(path)
+	data, err := os.ReadFile(path)
 	if err != nil {
 		return err
 	}
-	defer file.Close()
-	r := csv.NewReader(file)
+	r := csv.NewReader(bytes.NewReader(data))
 	r.Comment = '#'
 	first, err := r.Read()
 	if err != nil {

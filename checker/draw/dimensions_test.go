@@ -93,8 +93,8 @@ func TestDimensionsAreTrueToScale(t *testing.T) {
 					t.Errorf("%s, %s: %q stands for %s", filepath.Base(file), s.Name, d.Label.Words, d.Value.Text(deck.System))
 				}
 				length := math.Hypot(d.End.X-d.Start.X, d.End.Y-d.Start.Y)
-				if true := float64(d.Value) / float64(measure.Inch) * 72 / times; math.Abs(length-true) > 0.3 {
-					t.Errorf("%s, %s: %q is %.2f points long, in the scale it would be %.2f", filepath.Base(file), s.Name, d.Label.Words, length, true)
+				if drawn := float64(d.Value) / float64(measure.Inch) * 72 / times; math.Abs(length-drawn) > 0.3 {
+					t.Errorf("%s, %s: %q is %.2f points long, in the scale it would be %.2f", filepath.Base(file), s.Name, d.Label.Words, length, drawn)
 				}
 			}
 		}

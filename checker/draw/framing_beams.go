@@ -321,9 +321,9 @@ func (p *planner) joistWords() []string {
 	return lines
 }
 
-func (d *planner) joistFact() *facts.Joists {
-	for i := range d.facts.Joists {
-		if j := &d.facts.Joists[i]; j.At[0] == d.p.Joists.At {
+func (p *planner) joistFact() *facts.Joists {
+	for i := range p.facts.Joists {
+		if j := &p.facts.Joists[i]; j.At[0] == p.p.Joists.At {
 			return j
 		}
 	}

@@ -39,15 +39,15 @@ func deepest(r geometry.Ring, avoid []geometry.Point) (best geometry.Point, room
 			if r.Contains(p) != geometry.Inside {
 				continue
 			}
-			clear := measure.Length(math.MaxInt64)
+			around := measure.Length(math.MaxInt64)
 			for e := range r {
-				clear = min(clear, r.Edge(e).Distance(p))
+				around = min(around, r.Edge(e).Distance(p))
 			}
 			for _, q := range avoid {
-				clear = min(clear, p.To(q)/2)
+				around = min(around, p.To(q)/2)
 			}
-			if clear > room {
-				best, room = p, clear
+			if around > room {
+				best, room = p, around
 			}
 		}
 	}

@@ -136,12 +136,12 @@ func (s *sheetSet) homes() []home {
 		places, view := s.findings[k].places(), s.findings[k].view()
 		for i := range figures {
 			for n, f := range figures[i] {
-				_, close := f.spotFor(places)
-				if close > 0 && s.drawings[i].view == view {
-					close += 7 // more than a later place costs, less than a token is worth
+				_, near := f.spotFor(places)
+				if near > 0 && s.drawings[i].view == view {
+					near += 7 // more than a later place costs, less than a token is worth
 				}
-				if close > best {
-					list[k], best = home{i, n}, close
+				if near > best {
+					list[k], best = home{i, n}, near
 				}
 			}
 		}

@@ -271,7 +271,6 @@ func (c *climber) riseChain(across, down measure.Length) {
 		return
 	}
 	var each []stretch
-	alike := true
 	all := []measure.Length{}
 	a, d := measure.Length(0), measure.Length(0)
 	for i, flight := range c.flightsOf(c.label) {
@@ -288,7 +287,7 @@ func (c *climber) riseChain(across, down measure.Length) {
 			a += l.Depth.Value
 		}
 	}
-	alike = even(all)
+	alike := even(all)
 	for i := range c.facts.Stairs {
 		// The stated rise, not the rounded risers added up.
 		s := &c.facts.Stairs[i]

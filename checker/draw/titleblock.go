@@ -117,7 +117,7 @@ func (s *sheetSet) fitted(words string, width float64) []string {
 	}
 	second := lines[1]
 	for s.d.fonts.Width(second+"...", large, true) > width && second != "" {
-		second = strings.TrimRight(second[:len(second)-1], "\x80\xff")
+		second = strings.ToValidUTF8(second[:len(second)-1], "")
 	}
 	return []string{lines[0], strings.ToValidUTF8(second, "") + "..."}
 }

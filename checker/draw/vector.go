@@ -30,8 +30,6 @@ func outward(e geometry.Segment) vector {
 	return vector{dy / length, -dx / length}
 }
 
-func (v vector) times(d float64) (dx, dy float64) { return v.x * d, v.y * d }
-
 // left is the direction a quarter turn against the clock, as seen on paper.
 func (v vector) left() vector { return vector{v.y, -v.x} }
 

@@ -181,7 +181,7 @@ func (g *girder) carry(span *BeamSpan, from, to measure.Length, first, last bool
 		span.Missing = append(span.Missing, g.frameMissing)
 	default:
 		span.Tributary = of(Tributary[int64]{Builder: rounded(worst.builder), Statics: rounded(worst.statics)}, at)
-		span.Engineered = g.surface.engineer.beamSpan(g.c.beam, span.Tributary)
+		span.Engineered = g.engineer.beamSpan(g.c.beam, span.Tributary)
 	}
 }
 
@@ -221,7 +221,7 @@ func (g *girder) cantilevers() []BeamCantilever {
 		} else {
 			c.Missing = append(c.Missing, "platforms[].beams[].posts_at")
 		}
-		c.Engineered = g.surface.engineer.beamCantilever(b, g.tributary(), c.BackSpan)
+		c.Engineered = g.engineer.beamCantilever(b, g.tributary(), c.BackSpan)
 		list = append(list, c)
 	}
 	neighbor := func(i int) *support {

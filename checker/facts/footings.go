@@ -8,7 +8,7 @@ import (
 )
 
 // footing works out the footing of one post.
-func (g *girder) footing(post *Post, d *model.Footing, i int) Footing {
+func (g *girder) footing(post *Post, d *model.Footing) Footing {
 	fact := Footing{
 		At: []string{d.At}, Platform: g.label, Beam: g.c.name, N: post.N, Corner: post.Corner,
 		Freestanding: post.Freestanding, BeamSpan: post.BeamSpan, JoistSpan: post.JoistSpan,
@@ -32,7 +32,7 @@ func (g *girder) footing(post *Post, d *model.Footing, i int) Footing {
 		pressure := float64(post.Load.Value.Statics) * perMicronewton / float64(fact.PlanArea.Value)
 		fact.Pressure = of(measure.Pressure(rounded(pressure)), append(append([]string{}, fact.PlanArea.At...), post.Load.At...)...)
 	}
-	fact.Engineered = g.surface.engineer.footingSize(words(d.Shape), g.postWidth(), post.TributaryArea)
+	fact.Engineered = g.engineer.footingSize(words(d.Shape), g.postWidth(), post.TributaryArea)
 	return fact
 }
 

@@ -24,7 +24,7 @@ func (f *Facts) addPosts(g *girder) {
 		post.HasFooting = footing != nil
 		f.Posts = append(f.Posts, post)
 		if footing != nil {
-			f.Footings = append(f.Footings, g.footing(&post, footing, i))
+			f.Footings = append(f.Footings, g.footing(&post, footing))
 		}
 	}
 }

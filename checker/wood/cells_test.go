@@ -25,7 +25,7 @@ func cells(t *testing.T, keep func(cell) bool) []cell {
 	if err != nil {
 		t.Fatal(err)
 	}
-	defer file.Close()
+	defer func() { _ = file.Close() }()
 	rows, err := csv.NewReader(file).ReadAll()
 	if err != nil {
 		t.Fatal(err)

@@ -95,7 +95,7 @@ func (f *flexure) check(l Layout) (Checks, error) {
 	for i, r := range strength.reactions {
 		c.Reactions = append(c.Reactions, Reaction{l.Supports[i], forceOf(r.least), forceOf(r.most)})
 	}
-	f.strength(&c, g, strength)
+	f.strength(&c, strength)
 	f.bearings(&c, l, g, strength)
 	f.spanDeflections(&c, l, g, strength)
 	f.tips(&c, l, g, dead)
@@ -103,7 +103,7 @@ func (f *flexure) check(l Layout) (Checks, error) {
 	return c, nil
 }
 
-func (f *flexure) strength(c *Checks, g girder, e envelope) {
+func (f *flexure) strength(c *Checks, e envelope) {
 	f.moment(c, e.sagging, 1, ByBending, "M", "greatest sagging moment")
 	if e.hogging.value < 0 {
 		f.moment(c, e.hogging, -1, ByBendingAtSupport, "M_h", "greatest hogging moment")
@@ -133,8 +133,8 @@ func (f *flexure) bearings(c *Checks, l Layout, g girder, e envelope) {
 	for i, r := range e.reactions {
 		allowed := f.fcPerp
 		at := g.supports[i]
-		const clear = 3.0
-		if lb < 6 && at-lb/2-g.from >= clear && g.to-at-lb/2 >= clear {
+		const fromEnd = 3.0
+		if lb < 6 && at-lb/2-g.from >= fromEnd && g.to-at-lb/2 >= fromEnd {
 			allowed *= f.find("Cb", "(lb + 0.375) / lb", (lb+0.375)/lb, "")
 		}
 		most := f.put("R", r.most, "lb", Computed, "greatest reaction at "+l.Supports[i].Sixteenths())

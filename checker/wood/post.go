@@ -111,7 +111,7 @@ func (c *column) ratio(height float64) float64 {
 }
 
 // explain writes down what ratio computes.
-func (c *column) explain(height float64) float64 {
+func (c *column) explain(height float64) {
 	c.given("h", height, "in", "height between floor and beam")
 	slenderness := c.find("le_d", "Ke · h / d", c.ke*height/c.d, "")
 	euler := c.find("FcE", "0.822 · Emin′ / le_d²", 0.822*c.emin/(slenderness*slenderness), "psi")
@@ -120,10 +120,11 @@ func (c *column) explain(height float64) float64 {
 	cp := c.find("CP", "(1 + r_c) / 1.6 - √(((1 + r_c) / 1.6)² - r_c / 0.8)", columnFactor(r), "")
 	capacity := c.find("Fc_P", "Fc′ · CP", c.starred*cp, "psi")
 	if c.eccentric == 0 {
-		return c.find("u", "fc / Fc_P", c.fc/capacity, "")
+		c.find("u", "fc / Fc_P", c.fc/capacity, "")
+		return
 	}
 	c.assume("eccentric load by NDS 15.4.1, without CL, Cfu or side load")
-	return c.find("u", "(fc / Fc_P)² + fc · 6 · e / d · (1 + 0.234 · fc / FcE) / (Fb′ · (1 - fc / FcE))", c.ratio(height), "")
+	c.find("u", "(fc / Fc_P)² + fc · 6 · e / d · (1 + 0.234 · fc / FcE) / (Fb′ · (1 - fc / FcE))", c.ratio(height), "")
 }
 
 // Check gives how much of the post a height uses: fc over Fc′, or the sum of NDS 15.4.1 under an eccentric load. The

@@ -2,6 +2,7 @@ package wood
 
 import (
 	"math"
+	"slices"
 
 	"plumbrule/checker/measure"
 )
@@ -54,7 +55,7 @@ func TableJoistSpanWithCantilever(g Group, size measure.Size, spacing measure.Le
 			plain.Report = f.report()
 			return plain, nil
 		}
-		bounds := append(plain.Bounds, Bound{ByTipDeflection, lengthOf(tip)})
+		bounds := append(slices.Clone(plain.Bounds), Bound{ByTipDeflection, lengthOf(tip)})
 		return Span{lengthOf(tip), ByTipDeflection, bounds, f.report()}, nil
 	})
 	if err != nil {

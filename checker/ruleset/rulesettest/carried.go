@@ -16,7 +16,7 @@ var groups = map[string]string{
 
 // Expected gives the cells of sets that carry a line. Lines that no set
 // carries give none: design values of single fasteners, spans of joists with a
-// cantilever and overhangs by their spacing, heights of posts under snow.
+// cantilever, heights of posts under snow.
 func (r Reading) Expected() ([]Expected, error) {
 	to, ok := carriers[r.Table]
 	if !ok {
@@ -44,7 +44,7 @@ var carriers = map[string]func(Reading) ([]Expected, error){
 	"R507.6 joist span":                      joistSpan,
 	"R507.5(2015) joist span, no cantilever": earlierJoistSpan,
 	"R507.6 joist span with L/4 cantilever":  nil,
-	"DCA6 Table 2 overhang":                  nil,
+	"DCA6 Table 2 overhang":                  overhang,
 	"R507.6 max cantilever":                  cantilever,
 	"R507.5 beam span":                       beamSpan,
 	"R507.5 beam span 1-ply":                 singlePly,
@@ -78,6 +78,11 @@ func joistSpan(r Reading) ([]Expected, error) {
 func earlierJoistSpan(r Reading) ([]Expected, error) {
 	spacing, load, err := pair(r.Condition, "%s oc", "%s live")
 	return in("joist-spans", []string{groups[r.Group], r.Item, spacing + " in", load + " psf"}, r.Published, "irc-2018"), err
+}
+
+func overhang(r Reading) ([]Expected, error) {
+	spacing, _, err := pair(r.Condition, "%s oc", "at %s span")
+	return in("joist-overhangs", []string{groups[r.Group], r.Item, spacing + " in", "40 psf"}, r.Published, "dca6-2012"), err
 }
 
 func cantilever(r Reading) ([]Expected, error) {

@@ -13,15 +13,18 @@
 #     grades: {type: list, optional: true, about: grades that the table was made for}
 #     live_steps: {type: steps, optional: true, about: load column under which a live load is read}
 #     limits: {type: table, optional: true, value: length, keys: [group, size, back_span, load], relation: at most, about: greatest cantilever by the span behind it}
-#   values: {cantilever: length, back_span: length, species: words, grade: words, size: words, load: pressure}
+#     limits_by_spacing: {type: table, optional: true, value: length, keys: [group, size, spacing, load], relation: at most, about: greatest cantilever by the spacing of the joists}
+#   values: {cantilever: length, back_span: length, spacing: length, species: words, grade: words, size: words, load: pressure}
 #   messages:
 #     outside: "cantilever is {cantilever} on a back-span of {back_span}, the limit is {limit} of it"
 #     within: "cantilever is {cantilever} on a back-span of {back_span}, the limit is {limit} of it"
 #     table: "cantilever is {have}, the table gives {limit} on a back-span of {back_span}"
+#     table_by_spacing: "cantilever is {have}, the table gives {limit} for joists at {spacing}"
 #     not_permitted: "cantilever is {cantilever}, the table gives none on a back-span of {back_span}"
 #     beyond_species: "species {species} is outside the cantilever table: an engineer is needed"
 #     beyond_grade: "grade {grade} is outside the cantilever table: an engineer is needed"
 #     beyond_size: "joists of {size} are outside the cantilever table: an engineer is needed"
+#     beyond_spacing: "joists at {spacing} are outside the cantilever table: an engineer is needed"
 #     beyond_load: "this set holds no cantilever for a load of {load}: the printed table or an engineer is needed"
 #     beyond_back_span: "a back-span of {back_span} is outside the cantilever table: an engineer is needed"
 #   mend:
@@ -34,6 +37,13 @@ import data.lib.spans
 
 applies if count(input.joist_cantilevers) > 0
 
+# A set gives one of two forms of table, or none.
+_form := "limits" if figures.limits
+
+_form := "limits_by_spacing" if figures.limits_by_spacing
+
+_key := {"limits": "back_span", "limits_by_spacing": "spacing"}
+
 _ratio[i] := {
 	"at": joist.cantilever.at, "have": {"rise": joist.cantilever.value, "run": joist.back_span.value},
 	"figure": "max_ratio", "limit": figures.max_ratio,
@@ -44,9 +54,8 @@ _ratio[i] := {
 }
 
 _beyond[i] contains row if {
-	figures.limits
 	some i, joist in input.joist_cantilevers
-	some row in spans.beyond(figures, "limits", joist)
+	some row in spans.beyond(figures, _form, joist)
 }
 
 _beyond[i] contains {
@@ -63,16 +72,18 @@ _cell[i] := [group, joist.size.value, row, column] if {
 	some i, joist in input.joist_cantilevers
 	not _beyond[i]
 	group := spans.group(figures, joist)
-	row := spans.column(figures.limits.breaks.back_span, joist.back_span.value)
-	column := spans.column(figures.limits.breaks.load, max(spans.loads(figures, joist)))
+	row := spans.column(figures[_form].breaks[_key[_form]], joist[_key[_form]].value)
+	column := spans.column(figures[_form].breaks.load, max(spans.loads(figures, joist)))
 }
 
-_limit[i] := figures.limits.cells[group][size][row][column] if some i, [group, size, row, column] in _cell
+_limit[i] := figures[_form].cells[group][size][row][column] if some i, [group, size, row, column] in _cell
+
+_say := {"limits": "table", "limits_by_spacing": "table_by_spacing"}
 
 _table[i] := {
 	"at": joist.cantilever.at, "have": joist.cantilever.value,
-	"figure": "limits", "limit": _limit[i], "cell": _cell[i],
-	"outside": joist.cantilever.value > _limit[i], "say": "table", "back_span": joist.back_span.value,
+	"figure": _form, "limit": _limit[i], "cell": _cell[i],
+	"outside": joist.cantilever.value > _limit[i], "say": _say[_form], _key[_form]: joist[_key[_form]].value,
 } if {
 	some i, joist in input.joist_cantilevers
 	is_number(_limit[i])
@@ -80,7 +91,7 @@ _table[i] := {
 }
 
 _table[i] := {
-	"at": joist.cantilever.at, "figure": "limits", "cell": _cell[i], "outside": true, "say": "not_permitted",
+	"at": joist.cantilever.at, "figure": _form, "cell": _cell[i], "outside": true, "say": "not_permitted",
 	"cantilever": joist.cantilever.value, "back_span": joist.back_span.value,
 } if {
 	some i, joist in input.joist_cantilevers
@@ -98,14 +109,14 @@ _row[i] := row if {
 _open contains i if {
 	some i, row in _row
 	row.outside == false
-	figures.limits
+	_form
 	not spans.complete(figures, input.joist_cantilevers[i])
 }
 
 _open contains i if {
 	some i, row in _row
 	row.outside == false
-	figures.limits
+	_form
 	not _cell[i]
 }
 
@@ -120,12 +131,15 @@ readings contains row if {
 	some row in rows
 }
 
+# The table by the span behind does not ask for the spacing.
+_idle contains "platforms[].joists.spacing" if not figures.limits_by_spacing
+
 _needs[i] contains need if {
 	some i, joist in input.joist_cantilevers
 	i in _open
 	not _beyond[i]
 	some need in spans.missing(joist)
-	need != "platforms[].joists.spacing"
+	not need in _idle
 }
 
 _needs[i] contains need if {

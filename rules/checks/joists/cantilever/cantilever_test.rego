@@ -149,3 +149,42 @@ test_no_subject_no_check if {
 	cantilever.applies with input as {"joist_cantilevers": [_base]}
 	_said([]) == {"readings": set(), "unknown": set()}
 }
+
+_by_spacing := object.union(object.remove(_figures, ["limits"]), {"limits_by_spacing": {
+	"breaks": {"spacing": [12 * _inch, 16 * _inch, 24 * _inch], "load": [40 * _psf]},
+	"cells": {"southern pine": {"2x6": [[15 * _inch], [16 * _inch], [18 * _inch]]}},
+}})
+
+_spaced(past, limit, row, outside) := {
+	"at": ["/c"], "have": past,
+	"figure": "limits_by_spacing", "limit": limit, "cell": ["southern pine", "2x6", row, 0],
+	"outside": outside, "say": "table_by_spacing", "spacing": 16 * _inch,
+}
+
+test_table_by_spacing_governs_where_it_gives_less if {
+	limit := 16 * _inch
+	every case in [[396875, true], [10000, true], [0, false], [-396875, false], [-10000, false]] {
+		past := limit + case[0]
+		_under(_by_spacing, [_joist(past, 96 * _inch)]) == {"readings": {_spaced(past, limit, 1, case[1])}, "unknown": set()}
+	}
+}
+
+test_a_quarter_governs_where_the_table_by_spacing_gives_more if {
+	past := 12 * _inch
+	_under(_by_spacing, [_joist(past, 48 * _inch)]) == {"readings": {_ratio(past, 48 * _inch, false)}, "unknown": set()}
+}
+
+test_spacing_past_the_table_is_beyond if {
+	wide := object.union(_joist(10 * _inch, 96 * _inch), {"spacing": _shown("/s", (24 * _inch) + 1)})
+	_under(_by_spacing, [wide]) == {
+		"readings": {{"at": ["/s"], "figure": "limits_by_spacing", "outside": true, "say": "beyond_spacing", "spacing": (24 * _inch) + 1}},
+		"unknown": set(),
+	}
+}
+
+test_table_by_spacing_asks_for_the_spacing if {
+	_under(_by_spacing, [object.remove(_joist(10 * _inch, 96 * _inch), ["spacing"])]) == {
+		"readings": set(),
+		"unknown": _asked({"platforms[].joists.spacing"}),
+	}
+}

@@ -1,6 +1,6 @@
 # METADATA
 # title: Joists without support
-# description: Joists that fewer supports carry than the set asks for, where the plan shows beams; they lie past the end of a beam, or the beams run along them.
+# description: Joists that fewer than two supports carry, where the plan shows beams; they lie past the end of a beam, or the beams run along them.
 # custom:
 #   id: joists/support
 #   aliases: []
@@ -8,11 +8,11 @@
 #   why: A joist that only one support carries is held by its fasteners alone.
 #   applies_when: joists and beams are described
 #   figures:
-#     min: {type: count, relation: at least, about: supports below every joist}
-#   values: {count: count, first: length}
+#     single: {type: flag, relation: exactly, about: whether joists with fewer than two supports are accepted}
+#   values: {count: count, first: length, supports: count}
 #   messages:
-#     outside: "{count} joists, the first at {first}, have {have} supports or fewer, the limit is {limit}"
-#     within: "every joist has the supports that the set asks for"
+#     outside: "{count} joists, the first at {first}, have fewer than two supports, the least has {supports}"
+#     within: "joists with fewer than two supports: {have}"
 #   mend:
 #     - "a beam that reaches below every joist, or runs across them"
 package checks.joists.support
@@ -30,15 +30,15 @@ _framed[joists.platform] := joists if {
 _lost[lost.platform] := lost if some lost in input.unsupported
 
 readings contains {
-	"at": lost.at, "have": lost.supports, "figure": "min", "limit": figures.min,
-	"outside": lost.supports < figures.min,
-	"count": lost.count, "first": lost.first.value,
+	"at": lost.at, "have": true, "figure": "single", "limit": figures.single,
+	"outside": figures.single == false,
+	"count": lost.count, "first": lost.first.value, "supports": lost.supports,
 } if {
 	some platform, lost in _lost
 	_framed[platform]
 }
 
-readings contains {"at": joists.at, "figure": "min", "outside": false} if {
+readings contains {"at": joists.at, "have": false, "figure": "single", "limit": false, "outside": false} if {
 	some platform, joists in _framed
 	not _lost[platform]
 	joists.count

@@ -2,7 +2,7 @@ package checks.joists.support_test
 
 import data.checks.joists.support as check
 
-_figures := {"joists": {"support": {"min": 2}}}
+_figures := {"joists": {"support": {"single": false}}}
 
 _said := {"readings": check.readings, "unknown": check.unknown}
 
@@ -13,11 +13,11 @@ _beam(platform) := {"at": ["/b"], "platform": platform, "mark": "B1"}
 _lost(platform, supports) := {"at": [concat("/", ["/j", platform])], "platform": platform, "count": 3, "supports": supports, "first": {"value": 25, "at": ["/j"]}}
 
 _outside(platform, supports) := {
-	"at": [concat("/", ["/j", platform])], "have": supports, "figure": "min", "limit": 2, "outside": true,
-	"count": 3, "first": 25,
+	"at": [concat("/", ["/j", platform])], "have": true, "figure": "single", "limit": false, "outside": true,
+	"count": 3, "first": 25, "supports": supports,
 }
 
-_within(platform) := {"at": [concat("/", ["/j", platform])], "figure": "min", "outside": false}
+_within(platform) := {"at": [concat("/", ["/j", platform])], "have": false, "figure": "single", "limit": false, "outside": false}
 
 test_one_support_is_outside if {
 	every supports in [0, 1] {
@@ -26,12 +26,11 @@ test_one_support_is_outside if {
 	}
 }
 
-# A figure of one would let them be.
-test_at_the_limit if {
+test_accepted_by_a_set_that_says_so if {
 	check.readings == {{
-		"at": ["/j/A"], "have": 1, "figure": "min", "limit": 1, "outside": false, "count": 3, "first": 25,
+		"at": ["/j/A"], "have": true, "figure": "single", "limit": true, "outside": false, "count": 3, "first": 25, "supports": 1,
 	}} with input as {"joists": [_joists("A")], "beams": [_beam("A")], "unsupported": [_lost("A", 1)]}
-		with data.figures as {"joists": {"support": {"min": 1}}}
+		with data.figures as {"joists": {"support": {"single": true}}}
 }
 
 test_one_of_two_platforms if {

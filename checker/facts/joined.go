@@ -68,6 +68,9 @@ func (fr *frame) skew(fact *Joined, c *carrier) {
 // addSpecials lists what prescriptive tables do not cover.
 func (f *Facts) addSpecials(deck *model.Deck) {
 	for i := range deck.Platforms {
+		if from := deck.Platforms[i].HungFrom; from != nil {
+			f.Specials = append(f.Specials, Special{At: []string{from.At}, Kind: "stacked platform"})
+		}
 		for k := range deck.Platforms[i].Loads {
 			l := &deck.Platforms[i].Loads[k]
 			f.Specials = append(f.Specials, Special{At: []string{l.At}, Kind: words(l.Kind), Weight: shown(l.Weight)})

@@ -109,6 +109,7 @@ func TestRefused(t *testing.T) {
 		{"unknown edge of a stair", "platforms: [{mark: A, outline: {along_house: 9 ft, out_from_house: 9 ft}}]\nstairs: [{from: {platform: A, edge: back}}]",
 			"/stairs/0/from/edge", `there is no edge "back"`, "there are: house, right, front, left"},
 		{"stair to nowhere", "platforms: [{mark: A}]\nstairs: [{to: B}]", "/stairs/0/to", `there is no platform "B"`, "there are: A"},
+		{"hung from nothing", "platforms: [{mark: A, hung_from: C}]", "/platforms/0/hung_from", `there is no platform "C"`, "there are: A"},
 		{"mark twice", "stairs: [{mark: ST1}, {mark: ST1}]", "/stairs/1/mark", `two stairs have the mark "ST1", the other is on line 2`, ""},
 		{"too few edge names", "platforms: [{outline: {corners: [[0 ft, 0 ft], [9 ft, 0 ft], [9 ft, 9 ft]], edges: [house, right]}}]",
 			"/platforms/0/outline/edges", "2 edge names for an outline of 3 corners", ""},

@@ -5,6 +5,7 @@ type Platform struct {
 	At                string
 	Mark              *Words          `deck:"mark"`
 	Support           *Words          `deck:"support"`
+	HungFrom          *Words          `deck:"hung_from"`
 	MeasuredTo        *Words          `deck:"measured_to"`
 	Fascia            *Fascia         `deck:"fascia"`
 	Outline           *Outline        `deck:"outline"`

@@ -24,6 +24,9 @@ func references(doc *source.Document, deck *Deck) []Problem {
 	for i := range deck.Platforms {
 		p := &deck.Platforms[i]
 		r.edges(p)
+		if p.HungFrom != nil {
+			r.known("platform", p.HungFrom, platforms)
+		}
 		for _, edge := range p.Edges {
 			if g := edge.Value.Guard; g != nil && g.V != NoGuard {
 				r.known("guard", g, guards)

@@ -45,3 +45,17 @@ func newRootCommand(env environment) *cobra.Command {
 	)
 	return root
 }
+
+// named asks for at least so many arguments, and at most so many unless that is
+// 0, and says what they are.
+func named(least, most int, what string) cobra.PositionalArgs {
+	return func(cmd *cobra.Command, args []string) error {
+		switch {
+		case len(args) < least:
+			return fmt.Errorf("%s: name %s", cmd.CommandPath(), what)
+		case most > 0 && len(args) > most:
+			return fmt.Errorf("%s: too many arguments, from %q on", cmd.CommandPath(), args[most])
+		}
+		return nil
+	}
+}

@@ -124,10 +124,12 @@ func plainFrames() []plain {
 			}
 			joined(p, facts.Joined{Skewed: []string{"front"}, SkewedHangers: hung})
 		}},
-		{figure: "joists/support min", given: given{practice: "2"}, past: -1, alone: true, build: func(p put) {
-			p.facts.Joists = append(p.facts.Joists, facts.Joists{At: p.at, Platform: "A", Marks: []measure.Length{}, Missing: []string{}})
+		{figure: "joists/support single", given: given{practice: "false"}, build: func(p put) {
+			p.facts.Joists = append(p.facts.Joists, facts.Joists{At: p.at, Platform: "A", Marks: []measure.Length{}, Missing: []string{}, Count: shown(int64(9), p.at)})
 			p.facts.Beams = append(p.facts.Beams, facts.Beam{At: p.at, Platform: "A", Mark: "B1"})
-			p.facts.Unsupported = append(p.facts.Unsupported, facts.Unsupported{At: p.place, Platform: "A", Count: 1, Supports: p.n, First: p.long(0)})
+			if p.yes {
+				p.facts.Unsupported = append(p.facts.Unsupported, facts.Unsupported{At: p.at, Platform: "A", Count: 1, Supports: 1, First: p.long(0)})
+			}
 		}},
 		{figure: "joists/ties required", given: given{practice: "true"}, build: func(p put) {
 			joined(p, facts.Joined{OnDropped: true, BeamTies: p.flag()})

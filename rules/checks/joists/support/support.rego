@@ -21,32 +21,31 @@ import data.figures.joists.support as figures
 
 applies if count(_framed) > 0
 
-_framed[joists.platform] := joists if {
+_framed contains joists if {
 	some joists in input.joists
 	some beam in input.beams
 	beam.platform == joists.platform
 }
 
-_lost[lost.platform] := lost if some lost in input.unsupported
+_lost contains lost.at if some lost in input.unsupported
 
 readings contains {
 	"at": lost.at, "have": true, "figure": "single", "limit": figures.single,
 	"outside": figures.single == false,
 	"count": lost.count, "first": lost.first.value, "supports": lost.supports,
 } if {
-	some platform, lost in _lost
-	_framed[platform]
+	some lost in input.unsupported
 }
 
 readings contains {"at": joists.at, "have": false, "figure": "single", "limit": false, "outside": false} if {
-	some platform, joists in _framed
-	not _lost[platform]
+	some joists in _framed
+	not joists.at in _lost
 	joists.count
 }
 
 unknown contains {"at": joists.at, "needs": need} if {
-	some platform, joists in _framed
-	not _lost[platform]
+	some joists in _framed
+	not joists.at in _lost
 	not joists.count
 	some need in joists.missing
 }

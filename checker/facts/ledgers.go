@@ -34,7 +34,7 @@ func (f *Facts) addLedger(fr *frame) {
 		}
 		fact.fasteners(l)
 	}
-	fact.Engineered = fr.surface.engineer.ledgerSpacing(p.Ledger, fact.JoistSpan)
+	fact.Engineered = fr.engineer.ledgerSpacing(p.Ledger, fact.JoistSpan)
 	fr.pointLoads(&fact)
 	f.Ledgers = append(f.Ledgers, fact)
 	f.LateralDevices = append(f.LateralDevices, fr.lateral())

@@ -68,7 +68,7 @@ func (g *girder) post(s *support, i int, n int64, own *model.Post) Post {
 	}
 	g.height(&fact, place, own)
 	g.area(&fact, i)
-	fact.Engineered = g.surface.engineer.postHeight(g.stick(own), fact.TributaryArea)
+	fact.Engineered = g.engineer.postHeight(g.stick(own), fact.TributaryArea)
 	return fact
 }
 

@@ -8,6 +8,7 @@ import (
 	"path"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -111,19 +112,10 @@ func TestWalls(t *testing.T) {
 	for pkg, list := range imports(t) {
 		for _, imported := range list {
 			for wall, inside := range walls {
-				if strings.HasPrefix(imported, wall) && !contains(inside, pkg) {
+				if strings.HasPrefix(imported, wall) && !slices.Contains(inside, pkg) {
 					t.Errorf("%s imports %s, which is for %s", pkg, imported, strings.Join(inside, ", "))
 				}
 			}
 		}
 	}
-}
-
-func contains(list []string, s string) bool {
-	for _, e := range list {
-		if e == s {
-			return true
-		}
-	}
-	return false
 }

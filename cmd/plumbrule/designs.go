@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"plumbrule/checker"
+	"plumbrule/checker/result"
 )
 
 // standardInput is the name by which standard input is asked for.
@@ -45,6 +46,30 @@ func readDesigns(env environment, args []string) ([]checker.Input, error) {
 		}
 	}
 	return inputs, nil
+}
+
+// readDesign reads the one design that an argument names.
+func readDesign(env environment, arg string) (checker.Input, error) {
+	inputs, err := readDesigns(env, []string{arg})
+	if err != nil {
+		return checker.Input{}, err
+	}
+	if len(inputs) != 1 {
+		return checker.Input{}, fmt.Errorf("%s holds %d designs; name one", arg, len(inputs))
+	}
+	return inputs[0], nil
+}
+
+// refuse says what is wrong with a design that a command cannot go on without;
+// nil where nothing is.
+func refuse(env environment, name string, problems []result.Problem) error {
+	for _, p := range problems {
+		fmt.Fprintf(env.err, "%s:%d:%d: cannot read: %s\n", name, p.Span.Start.Line, p.Span.Start.Column, p.Message)
+	}
+	if len(problems) > 0 {
+		return &exitError{exitUnreadable, nil}
+	}
+	return nil
 }
 
 // plain takes the path out of a file error; the report names the file already.

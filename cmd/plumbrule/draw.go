@@ -89,12 +89,9 @@ func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []str
 	if err != nil {
 		return err
 	}
-	inputs, err := readDesigns(env, args)
+	in, err := readDesign(env, args[0])
 	if err != nil {
 		return err
-	}
-	if len(inputs) != 1 {
-		return fmt.Errorf("%s holds %d designs; name one", args[0], len(inputs))
 	}
 	format, err := findDrawFormat(flags.format)
 	if err != nil {
@@ -105,18 +102,15 @@ func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []str
 		if err != nil {
 			return err
 		}
-		report := c.Check(cmd.Context(), inputs[0])
+		report := c.Check(cmd.Context(), in)
 		options.Report = &report
 	}
-	sheets, problems, err := checker.Drawings(inputs[0], options)
+	sheets, problems, err := checker.Drawings(in, options)
 	if err != nil {
 		return err
 	}
-	for _, p := range problems {
-		fmt.Fprintf(env.err, "%s:%d:%d: cannot read: %s\n", inputs[0].Name, p.Span.Start.Line, p.Span.Start.Column, p.Message)
-	}
-	if len(problems) > 0 {
-		return &exitError{exitUnreadable, nil}
+	if err := refuse(env, in.Name, problems); err != nil {
+		return err
 	}
 	return flags.write(env, format, sheets)
 }

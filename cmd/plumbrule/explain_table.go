@@ -28,11 +28,8 @@ func readCells(ctx context.Context, env environment, c *checker.Checker, args []
 	}
 	lit := cells{}
 	for _, d := range c.Check(ctx, inputs...).Designs {
-		for _, p := range d.Problems {
-			fmt.Fprintf(env.err, "%s:%d:%d: cannot read: %s\n", d.File, p.Span.Start.Line, p.Span.Start.Column, p.Message)
-		}
-		if len(d.Problems) > 0 {
-			return nil, &exitError{exitUnreadable, nil}
+		if err := refuse(env, d.File, d.Problems); err != nil {
+			return nil, err
 		}
 		for _, r := range append(d.Findings, d.Readings...) {
 			if r.Row != "" {

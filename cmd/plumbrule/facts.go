@@ -18,19 +18,13 @@ func newFactsCommand(env environment) *cobra.Command {
 			"Their schema is printed by: plumbrule schema facts",
 		Args: cobra.ExactArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
-			inputs, err := readDesigns(env, args)
+			in, err := readDesign(env, args[0])
 			if err != nil {
 				return err
 			}
-			if len(inputs) != 1 {
-				return fmt.Errorf("%s holds %d designs; name one", args[0], len(inputs))
-			}
-			f, problems := checker.Facts(inputs[0])
-			for _, p := range problems {
-				fmt.Fprintf(env.err, "%s:%d:%d: cannot read: %s\n", inputs[0].Name, p.Span.Start.Line, p.Span.Start.Column, p.Message)
-			}
-			if len(problems) > 0 {
-				return &exitError{exitUnreadable, nil}
+			f, problems := checker.Facts(in)
+			if err := refuse(env, in.Name, problems); err != nil {
+				return err
 			}
 			out := json.NewEncoder(env.out)
 			out.SetEscapeHTML(false)

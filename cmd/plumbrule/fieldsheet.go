@@ -59,19 +59,13 @@ func printSheet(env environment, args []string, format, file string) error {
 	if err != nil {
 		return err
 	}
-	inputs, err := readDesigns(env, args)
+	in, err := readDesign(env, args[0])
 	if err != nil {
 		return err
 	}
-	if len(inputs) != 1 {
-		return fmt.Errorf("%s holds %d designs; name one", args[0], len(inputs))
-	}
-	sheet, problems := checker.FieldSheet(inputs[0])
-	for _, p := range problems {
-		fmt.Fprintf(env.err, "%s:%d:%d: cannot read: %s\n", inputs[0].Name, p.Span.Start.Line, p.Span.Start.Column, p.Message)
-	}
-	if len(problems) > 0 {
-		return &exitError{exitUnreadable, nil}
+	sheet, problems := checker.FieldSheet(in)
+	if err := refuse(env, in.Name, problems); err != nil {
+		return err
 	}
 	if sheet.File == standardInput {
 		sheet.File = "standard input"

@@ -111,7 +111,10 @@ type Result struct {
 	// Reason says why the check does not apply or could not run.
 	Reason string
 	Why    string   // why the check matters
-	Mend   []string // how to mend it
+	Mend   []string // general ways to mend it
+	// Remedies are changes of this design that mend it, the smallest first; nil
+	// where none was looked for or found.
+	Remedies []Remedy
 	// Notes carry remarks that belong to the figure, as "this figure is recalled".
 	Notes       []string
 	Fingerprint string // stable over moved lines and changed values

@@ -32,6 +32,9 @@ type Options struct {
 	// Sandbox starts processes in which ServeForeign runs the checks that sets
 	// bring. Where it is nil, these could not run.
 	Sandbox *sandbox.Sandbox
+	// Progress is told how many designs of a run are done, after each of them and
+	// never twice at once. It may be nil.
+	Progress func(done int)
 }
 
 // Checker holds compiled checks with the figures of its sets. It does not
@@ -43,6 +46,7 @@ type Checker struct {
 	waivers []*waive.List
 	today   waive.Date
 	engine  *engine.Engine
+	done    func(int)
 }
 
 // New loads the checks and the rule sets. The error says what is wrong with
@@ -52,7 +56,10 @@ func New(options Options) (*Checker, error) {
 	if err != nil {
 		return nil, err
 	}
-	c := &Checker{catalog: checks, ids: map[string]string{}, today: options.Today}
+	c := &Checker{catalog: checks, ids: map[string]string{}, today: options.Today, done: options.Progress}
+	if c.done == nil {
+		c.done = func(int) {}
+	}
 	names := options.Sets
 	if len(names) == 0 {
 		names = DefaultSets()
@@ -135,10 +142,16 @@ func (c *Checker) Check(ctx context.Context, inputs ...Input) result.Report {
 	uses := make([][]waive.Use, len(inputs))
 	next := make(chan int)
 	var workers sync.WaitGroup
+	var counting sync.Mutex
+	done := 0
 	for range min(runtime.GOMAXPROCS(0), len(inputs)) {
 		workers.Go(func() {
 			for i := range next {
 				report.Designs[i], uses[i] = c.design(ctx, inputs[i])
+				counting.Lock()
+				done++
+				c.done(done)
+				counting.Unlock()
 			}
 		})
 	}

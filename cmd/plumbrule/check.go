@@ -152,11 +152,15 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 	if err != nil {
 		return err
 	}
-	c, err := checker.New(checker.Options{Sets: plan.sets, Waivers: plan.waivers, Today: waive.DateOf(env.now()), Sandbox: newSandbox()})
+	line := newProgress(env, len(inputs))
+	c, err := checker.New(checker.Options{
+		Sets: plan.sets, Waivers: plan.waivers, Today: waive.DateOf(env.now()), Sandbox: newSandbox(), Progress: line.done,
+	})
 	if err != nil {
 		return plan.blame(err)
 	}
 	run := c.Check(cmd.Context(), inputs...)
+	line.end()
 	for _, t := range targets {
 		if err := flags.write(env, t, previous, run); err != nil {
 			return &exitError{exitFailed, err}

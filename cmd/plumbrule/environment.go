@@ -16,6 +16,8 @@ type environment struct {
 	// terminal gives the width of the terminal behind out; ok is false where
 	// out is no terminal.
 	terminal func() (width int, ok bool)
+	// watched reports whether err is a terminal.
+	watched func() bool
 }
 
 // layout gives the width to wrap at, 0 for none, and whether to use colour: on

@@ -20,6 +20,7 @@ func main() {
 			width, _, err := term.GetSize(int(os.Stdout.Fd()))
 			return width, err == nil
 		},
+		watched: func() bool { return term.IsTerminal(int(os.Stderr.Fd())) },
 	}, os.Args[1:])
 	stop()
 	os.Exit(code)

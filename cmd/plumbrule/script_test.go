@@ -16,6 +16,7 @@ func TestMain(m *testing.M) {
 		os.Exit(run(context.Background(), environment{
 			in: os.Stdin, out: os.Stdout, err: os.Stderr, getenv: os.Getenv, now: today,
 			terminal: func() (int, bool) { return 0, false },
+			watched:  func() bool { return false },
 		}, os.Args[1:]))
 	}
 	if len(os.Args) > 1 && os.Args[1] == foreignCommand {

@@ -39,6 +39,7 @@ func (p *Pages) check(c *catalog.Check) (string, error) {
 func leftAlone(page *md.Page, c *catalog.Check) {
 	if said := lines(c.Messages); len(said) > 1 {
 		page.Heading(2, "What it says")
+		page.Paragraph("Values of the design take the place of the words in italics:")
 		page.List(said...)
 	}
 	if len(c.Exempt) > 0 {
@@ -57,8 +58,11 @@ func lines(templates map[string]catalog.Template) []string {
 	}
 	slices.Sort(keys)
 	for _, key := range keys {
-		words := strings.NewReplacer("{", "(", "}", ")").Replace(templates[key].String())
-		if line := md.Text(strings.ReplaceAll(words, "_", " ")); !slices.Contains(list, line) {
+		line := md.Text(templates[key].String())
+		for _, name := range templates[key].Names() {
+			line = strings.ReplaceAll(line, "{"+name+"}", "*"+strings.ReplaceAll(name, "_", " ")+"*")
+		}
+		if !slices.Contains(list, line) {
 			list = append(list, line)
 		}
 	}
@@ -113,7 +117,7 @@ func (p *Pages) heldAgainst(c *catalog.Check, e *example) string {
 	dir := "../" + fixturesDir(c.ID)
 	from := checkPage(c.ID)
 	if e.brought() {
-		return "Held against figures made up for it, " + link(md.Code(e.set), from, dir+"/"+e.set) + ":"
+		return "Held against figures made up for it, " + link(md.Code(e.set), from, dir+"/"+e.set) + "."
 	}
 	return "Held against " + link(md.Code(e.set), from, setPage(e.set)) + ", as " +
 		md.Code("plumbrule check --set "+e.set+" "+e.outside.file) + " does it in " + link("the folder of its designs", from, dir) + "."
@@ -124,7 +128,7 @@ func (p *Pages) heldAgainst(c *catalog.Check, e *example) string {
 func (p *Pages) notShown(page *md.Page, c *catalog.Check, e *example) error {
 	page.Heading(2, "When it is not shown")
 	page.Paragraph("A design that leaves out what would decide gets no default: the check asks for it.",
-		"Among its examples, checks of any topic included, this one asked for:")
+		"In the designs that these pages are made with it asked for:")
 	var rows [][]string
 	for _, field := range p.examples.needs[c.ID] {
 		rows = append(rows, []string{md.Code(field), md.Text(p.fields.about(field))})

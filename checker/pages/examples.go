@@ -152,3 +152,13 @@ func (all *examples) take(ctx context.Context, c *checker.Checker, e *example, s
 	}
 	return nil
 }
+
+// Outside gives for each check, by its id, what was found in the design that its
+// page shows as outside.
+func (p *Pages) Outside() map[string]result.Design {
+	designs := map[string]result.Design{}
+	for id, e := range p.examples.byCheck {
+		designs[id] = *e.outside.design()
+	}
+	return designs
+}

@@ -21,12 +21,20 @@ func (p *Pages) figures(page *md.Page, c *catalog.Check) {
 	case len(with) == 0:
 		page.Paragraph("No set that comes with the program gives figures for it: none was found in print. A set of your own can.")
 	}
-	for i := range c.Figures {
-		f := &c.Figures[i]
-		page.Paragraph(md.Code(f.Name), "("+asked(f)+"):", md.Text(f.About)+".")
-		page.Table([]string{"set", "value", "clause", "status", "note"}, p.given(c, f))
+	for _, f := range limitsFirst(c.Figures) {
+		page.Paragraph(md.Code(f.Name), "("+asked(&f)+"):", md.Text(f.About)+".")
+		page.Table([]string{"set", "value", "clause", "status", "note"}, p.given(c, &f))
 	}
 	p.amendments(page, c, with)
+}
+
+// limitsFirst puts what values are held against before what it depends on.
+func limitsFirst(figures []catalog.Figure) []catalog.Figure {
+	ordered := slices.Clone(figures)
+	slices.SortStableFunc(ordered, func(a, b catalog.Figure) int {
+		return cmp.Compare(min(len(b.Relation), 1), min(len(a.Relation), 1))
+	})
+	return ordered
 }
 
 // asked says what kind of figure a check asks for.
@@ -70,8 +78,8 @@ func (p *Pages) setsWith(id string) []*ruleset.Set {
 	return list
 }
 
-// given has a row for each set that gives the figure itself. Sets that take it
-// over from another are named under the tables.
+// given has a row for each set that gives the figure itself, or for several that
+// give the same. Sets that take it over from another are named under the tables.
 func (p *Pages) given(c *catalog.Check, asked *catalog.Figure) [][]string {
 	from := checkPage(c.ID)
 	var rows [][]string
@@ -84,9 +92,13 @@ func (p *Pages) given(c *catalog.Check, asked *catalog.Figure) [][]string {
 		if f == nil || !owns(set, f) {
 			continue
 		}
-		rows = append(rows, []string{
-			link(md.Code(set.ID), from, setPage(set.ID)), value(from, set, f), md.Text(f.Clause), standing(f), notes(f),
-		})
+		row := []string{link(md.Code(set.ID), from, setPage(set.ID)), value(from, set, f), md.Text(f.Clause), standing(f), notes(f)}
+		same := func(other []string) bool { return slices.Equal(other[1:], row[1:]) }
+		if i := slices.IndexFunc(rows, same); i >= 0 {
+			rows[i][0] += ", " + row[0]
+			continue
+		}
+		rows = append(rows, row)
 	}
 	return rows
 }
@@ -183,11 +195,12 @@ func (p *Pages) amendments(page *md.Page, c *catalog.Check, with []*ruleset.Set)
 		switch {
 		case check.Off != nil:
 			lines = append(lines, link(md.Code(set.ID), from, setPage(set.ID))+": "+md.Text(check.Off.String()))
-		case set.Extends != "" && !slices.ContainsFunc(check.Figures, func(f ruleset.Figure) bool { return owns(set, &f) }):
-			if same[set.Extends] == nil {
-				bases = append(bases, set.Extends)
+		case set.Extends != "" && !gives(set, c.ID):
+			base := p.giver(set, c.ID)
+			if same[base] == nil {
+				bases = append(bases, base)
 			}
-			same[set.Extends] = append(same[set.Extends], set)
+			same[base] = append(same[base], set)
 		}
 		if check.Note != "" && set.Extends == "" {
 			lines = append(lines, link(md.Code(set.ID), from, setPage(set.ID))+": "+md.Text(check.Note))
@@ -195,8 +208,25 @@ func (p *Pages) amendments(page *md.Page, c *catalog.Check, with []*ruleset.Set)
 	}
 	page.List(lines...)
 	for _, base := range bases {
-		page.Paragraph("As in "+md.Code(base)+", which they extend:", p.linkSets(from, same[base])+".")
+		page.Paragraph("The same as in "+md.Code(base)+", which they amend elsewhere:", p.linkSets(from, same[base])+".")
 	}
+}
+
+// gives reports whether a set gives a figure of a check itself.
+func gives(set *ruleset.Set, check string) bool {
+	c := set.Check(check)
+	return c != nil && slices.ContainsFunc(c.Figures, func(f ruleset.Figure) bool { return owns(set, &f) })
+}
+
+// giver gives the nearest set below one that gives a figure of a check itself,
+// or the last of the chain.
+func (p *Pages) giver(set *ruleset.Set, check string) string {
+	for below := p.setOf(set.Extends); below != nil; below = p.setOf(below.Extends) {
+		if below.Extends == "" || gives(below, check) {
+			return below.ID
+		}
+	}
+	return set.Extends
 }
 
 func (p *Pages) linkSets(from string, sets []*ruleset.Set) string {

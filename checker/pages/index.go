@@ -2,7 +2,6 @@ package pages
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	md "plumbrule/checker/pages/markdown"
@@ -143,7 +142,7 @@ func (p *Pages) changed(set *ruleset.Set) string {
 	var names []string
 	for i := range set.Checks {
 		c := &set.Checks[i]
-		if c.Off != nil || slices.ContainsFunc(c.Figures, func(f ruleset.Figure) bool { return owns(set, &f) }) {
+		if c.Off != nil || gives(set, c.ID) {
 			names = append(names, link(md.Code(c.ID), setsIndex, checkPage(c.ID)))
 		}
 	}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"path"
 	"path/filepath"
+	"strings"
 
 	"plumbrule/checker"
 	"plumbrule/checker/catalog"
@@ -93,6 +94,9 @@ func setPage(id string) string { return "sets/" + id + ".md" }
 // link points from a page to another, or to a file of the module, which begins
 // with "../"; both are named from docs.
 func link(text, from, to string) string {
+	if page, anchor, _ := strings.Cut(to, "#"); page == from {
+		return markdown.Link(text, "#"+anchor)
+	}
 	target, err := filepath.Rel(filepath.FromSlash(path.Dir(from)), filepath.FromSlash(to))
 	if err != nil {
 		return text // relative names always have a way to each other
@@ -100,7 +104,7 @@ func link(text, from, to string) string {
 	return markdown.Link(text, filepath.ToSlash(target))
 }
 
-// set gives a set that comes with the program, or nil.
+// setOf gives a set that comes with the program, or nil.
 func (p *Pages) setOf(id string) *ruleset.Set {
 	for _, set := range p.sets {
 		if set.ID == id {

@@ -35,13 +35,20 @@ func loaded(t *testing.T) *pages.Pages {
 	return p
 }
 
-// TestPagesArePublished compares the pages in docs with what they are made from,
-// and looks for pages that nothing makes any more.
-func TestPagesArePublished(t *testing.T) {
+// made gives the pages as their sources make them.
+func made(t *testing.T) map[string]string {
+	t.Helper()
 	all, err := loaded(t).All()
 	if err != nil {
 		t.Fatal(err)
 	}
+	return all
+}
+
+// TestPagesArePublished compares the pages in docs with what they are made from,
+// and looks for pages that nothing makes any more.
+func TestPagesArePublished(t *testing.T) {
+	all := made(t)
 	for _, name := range slices.Sorted(maps.Keys(all)) {
 		file := filepath.Join(docs, filepath.FromSlash(name))
 		have, err := os.ReadFile(file)
@@ -152,15 +159,7 @@ func TestEveryCheckAndSetHasAPage(t *testing.T) {
 
 // TestPagesAreAlwaysTheSame makes them a second time.
 func TestPagesAreAlwaysTheSame(t *testing.T) {
-	p := loaded(t)
-	first, err := p.All()
-	if err != nil {
-		t.Fatal(err)
-	}
-	second, err := p.All()
-	if err != nil {
-		t.Fatal(err)
-	}
+	first, second := made(t), made(t)
 	for name, text := range first {
 		if second[name] != text {
 			t.Errorf("%s differs from run to run", name)

@@ -19,19 +19,25 @@ func (p *Pages) set(set *ruleset.Set) string {
 	page.Comment(remark)
 	page.Heading(1, set.Title)
 	n := set.Summary().Figures
-	page.Table([]string{"", ""}, [][]string{
-		{"named", md.Code("--set " + set.ID)},
-		{"edition", md.Text(set.Edition)},
-		{"publisher", md.Text(set.Publisher)},
-		{"place", md.Text(set.Place)},
-		{"extends", p.chain(set)},
-		{"units", set.System.String()},
-		{"checks", fmt.Sprint(len(set.Checks))},
-		{"figures", fmt.Sprintf("%d published, %d common practice, %d recalled; every cell of a table is one", n.Published, n.CommonPractice, n.Recalled)},
-	})
 	page.Paragraph(md.Text(set.Scope))
+	head := []string{
+		"named with " + md.Code("--set "+set.ID),
+		"edition: " + md.Text(set.Edition),
+		"publisher: " + md.Text(set.Publisher),
+	}
+	if set.Place != "" {
+		head = append(head, "place: "+md.Text(set.Place))
+	}
+	if set.Extends != "" {
+		head = append(head, "extends "+p.chain(set))
+	}
+	page.List(append(head, fmt.Sprintf("%d checks with %d published figures, %d of common practice and %d recalled; every cell of a table is a figure",
+		len(set.Checks), n.Published, n.CommonPractice, n.Recalled))...)
 	page.Paragraph("What was adopted, by the building department and with its amendments, decides. *Published* figures were read in print, in the source named;",
 		"*common practice* is what the trade does without a document; *recalled* figures are from memory and were not read.")
+	if set.Extends != "" {
+		p.changes(&page, set)
+	}
 	page.Heading(2, "Not covered")
 	var gaps []string
 	for _, gap := range set.NotCovered {
@@ -40,8 +46,6 @@ func (p *Pages) set(set *ruleset.Set) string {
 	page.List(gaps...)
 	if set.Extends == "" {
 		p.allFigures(&page, set)
-	} else {
-		p.changes(&page, set)
 	}
 	tables(&page, set)
 	sources(&page, set)

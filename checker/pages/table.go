@@ -45,7 +45,11 @@ func table(page *md.Page, set *ruleset.Set, check string, f *ruleset.Figure) {
 	t := f.Table
 	cells := t.Cells()
 	page.Heading(3, tableHeading(t))
-	page.Paragraph(md.Strong(md.Text(t.Title))+",", md.Text(t.Clause)+".", "For "+link(md.Code(check), setPage(set.ID), checkPage(check))+".", title(count(cells))+".")
+	name := md.Strong(md.Text(t.Title))
+	if !strings.Contains(t.Title, t.Clause) {
+		name += ", " + md.Text(t.Clause)
+	}
+	page.Paragraph(name+".", "For "+link(md.Code(check), setPage(set.ID), checkPage(check))+".", title(count(cells))+".")
 	g := newGrid(t)
 	page.Paragraph(g.caption())
 	if len(cells) > mostCells {

@@ -1,6 +1,7 @@
 package markdown
 
 import (
+	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -11,13 +12,16 @@ func Text(s string) string {
 	s = oneLine(s)
 	var b strings.Builder
 	for i, r := range s {
-		if strings.ContainsRune("\\`*[]<>|~$&", r) || r == '_' && !insideWord(s, i) {
+		if strings.ContainsRune("\\`*[]<>|~$", r) || r == '_' && !insideWord(s, i) || r == '&' && entity.MatchString(s[i:]) {
 			b.WriteByte('\\')
 		}
 		b.WriteRune(r)
 	}
 	return b.String()
 }
+
+// entity is what hosts print another character for.
+var entity = regexp.MustCompile(`^&(#[0-9]+|#[xX][0-9a-fA-F]+|[A-Za-z][A-Za-z0-9]*);`)
 
 // insideWord tells the underscore of bearing_length, which means nothing, from
 // one that would begin or end something.

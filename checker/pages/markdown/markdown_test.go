@@ -13,8 +13,9 @@ func TestText(t *testing.T) {
 		"_loose_":               `\_loose\_`,
 		"platforms[].<edge>":    `platforms\[\].\<edge\>`,
 		`7-3/4" of 2x8, 4'-6"`:  `7-3/4" of 2x8, 4'-6"`,
+		"a &lt; b & c":          `a \&lt; b & c`,
 		"two\nlines  and space": "two lines and space",
-		"R507.6 & `code` 5*3 $": "R507.6 \\& \\`code\\` 5\\*3 \\$",
+		"R507.6 & `code` 5*3 $": "R507.6 & \\`code\\` 5\\*3 \\$",
 	} {
 		if got := markdown.Text(in); got != want {
 			t.Errorf("%q: %q, want %q", in, got, want)

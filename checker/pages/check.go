@@ -26,24 +26,50 @@ func (p *Pages) check(c *catalog.Check) (string, error) {
 	page.Paragraph(md.Text(c.Description))
 	page.Paragraph(md.Strong("Why."), md.Text(c.Why))
 	page.Paragraph(md.Strong("When."), "Applies where "+md.Text(c.AppliesWhen)+".")
+	contents(&page, p.examples.byCheck[c.ID] != nil)
 	p.figures(&page, c)
-	leftAlone(&page, c)
 	if err := p.examplesOf(&page, c); err != nil {
 		return "", err
 	}
+	leftAlone(&page, c)
 	p.seeAlso(&page, c)
 	return page.String(), nil
+}
+
+// Headings of a check's page.
+const (
+	headFigures  = "Figures"
+	headExample  = "Example"
+	headMend     = "To mend"
+	headNotShown = "When it is not shown"
+	headWaiver   = "To keep it as it is"
+	headSays     = "What it says"
+	headExempt   = "What it leaves alone"
+	headSee      = "See also"
+)
+
+// contents points to the parts of the page that people come for.
+func contents(page *md.Page, example bool) {
+	heads := []string{headFigures}
+	if example {
+		heads = append(heads, headExample, headMend, headNotShown, headWaiver)
+	}
+	var links []string
+	for _, head := range append(heads, headSee) {
+		links = append(links, md.Link(head, "#"+md.Anchor(head)))
+	}
+	page.Paragraph(strings.Join(links, " · "))
 }
 
 // leftAlone lists what the check says, and the subjects that it leaves alone.
 func leftAlone(page *md.Page, c *catalog.Check) {
 	if said := lines(c.Messages); len(said) > 1 {
-		page.Heading(2, "What it says")
+		page.Heading(2, headSays)
 		page.Paragraph("Values of the design take the place of the words in italics:")
 		page.List(said...)
 	}
 	if len(c.Exempt) > 0 {
-		page.Heading(2, "What it leaves alone")
+		page.Heading(2, headExempt)
 		page.Paragraph("The answer is *does not apply*, with one of these reasons:")
 		page.List(lines(c.Exempt)...)
 	}
@@ -85,7 +111,7 @@ func (p *Pages) examplesOf(page *md.Page, c *catalog.Check) error {
 	if e == nil {
 		return nil
 	}
-	page.Heading(2, "Example")
+	page.Heading(2, headExample)
 	page.Paragraph(p.heldAgainst(c, e), "Only what concerns this check is shown.")
 	page.Code("yaml", string(e.outside.text))
 	said, err := printed(&e.outside, c.ID, result.Outside)
@@ -100,7 +126,7 @@ func (p *Pages) examplesOf(page *md.Page, c *catalog.Check) error {
 	}
 	page.Paragraph("With " + md.Code("--verbose") + " the report then lists:")
 	page.Code("text", said)
-	page.Heading(2, "To mend")
+	page.Heading(2, headMend)
 	var ways []string
 	for _, way := range c.Mend {
 		ways = append(ways, md.Text(way))
@@ -126,7 +152,7 @@ func (p *Pages) heldAgainst(c *catalog.Check, e *example) string {
 // notShown lists the fields that the check has been seen to ask for, and shows
 // how it asks.
 func (p *Pages) notShown(page *md.Page, c *catalog.Check, e *example) error {
-	page.Heading(2, "When it is not shown")
+	page.Heading(2, headNotShown)
 	page.Paragraph("A design that leaves out what would decide gets no default: the check asks for it.",
 		"In the designs that these pages are made with it asked for:")
 	var rows [][]string
@@ -159,7 +185,7 @@ func (p *Pages) seeAlso(page *md.Page, c *catalog.Check) {
 		"how it compares: "+link(md.Code(c.File), from, "../rules/"+c.File),
 		"what a design can say: "+link("Using plumbrule", from, "usage.md"),
 		"other figures in place of these: "+link("A town's amendment", from, "configuration.md#a-towns-amendment"))
-	page.Heading(2, "See also")
+	page.Heading(2, headSee)
 	page.List(entries...)
 }
 

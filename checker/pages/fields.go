@@ -50,8 +50,8 @@ func (f *fields) below(here []map[string]any, name string) []map[string]any {
 		properties, _ := s["properties"].(map[string]any)
 		if property, ok := properties[name].(map[string]any); ok {
 			next = append(next, property)
-		} else if any, ok := s["additionalProperties"].(map[string]any); ok {
-			next = append(next, any)
+		} else if other, ok := s["additionalProperties"].(map[string]any); ok {
+			next = append(next, other)
 		}
 	}
 	return next

@@ -13,7 +13,7 @@ import (
 
 // figures writes what the check asks of a set, and what each set gives it.
 func (p *Pages) figures(page *md.Page, c *catalog.Check) {
-	page.Heading(2, "Figures")
+	page.Heading(2, headFigures)
 	with := p.setsWith(c.ID)
 	switch {
 	case len(c.Figures) == 0:

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"plumbrule/checker/catalog"
 	md "plumbrule/checker/pages/markdown"
 	"plumbrule/checker/report/content"
 	"plumbrule/checker/ruleset"
@@ -24,6 +25,7 @@ func (p *Pages) set(set *ruleset.Set) string {
 		"named with " + md.Code("--set "+set.ID),
 		"edition: " + md.Text(set.Edition),
 		"publisher: " + md.Text(set.Publisher),
+		"written in " + set.System.String() + " units",
 	}
 	if set.Place != "" {
 		head = append(head, "place: "+md.Text(set.Place))
@@ -102,7 +104,7 @@ func (p *Pages) figureRows(set *ruleset.Set, c *ruleset.Check) [][]string {
 func (p *Pages) limit(from string, set *ruleset.Set, check string, f *ruleset.Figure) string {
 	text := value(from, set, f)
 	if declared := p.checks.Find(check); declared != nil && f.Table == nil {
-		if asked := declared.Figure(f.Name); asked != nil && asked.Relation != "" {
+		if asked := declared.Figure(f.Name); asked != nil && asked.Relation != "" && f.Kind != catalog.Flag {
 			return string(asked.Relation) + " " + text
 		}
 	}

@@ -32,7 +32,7 @@ func tables(page *md.Page, set *ruleset.Set) {
 			}
 			if len(written) == 0 {
 				page.Heading(2, "Tables")
-				page.Paragraph("A cell followed by *r* is recalled, one followed by *c* is common practice, all others are published. *none* is where the standard allows nothing. An asterisk points to the remarks below the table.")
+				page.Paragraph("A cell followed by *r* is recalled, one followed by *c* is common practice, all others are published. *none* means not permitted. An asterisk points to the remarks below the table.")
 			}
 			written = append(written, f.Table.Name)
 			table(page, set, check.ID, f)

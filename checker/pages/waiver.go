@@ -17,9 +17,13 @@ func waiver(page *md.Page, c *catalog.Check, e *example) error {
 	if len(found) == 0 {
 		return fmt.Errorf("nothing in %s is outside", e.outside.file)
 	}
-	page.Heading(2, "To keep it as it is")
+	page.Heading(2, headWaiver)
+	which := "the finding above"
+	if len(found) > 1 {
+		which = "the first of the findings above"
+	}
 	page.Paragraph("Where whoever has the say lets it stay, a waiver says so, and the finding stays in the report as *excused*.",
-		"This entry, in a file beside the design that is named with "+md.Code("--waivers")+", is for the finding above:")
+		"This entry, in a file beside the design that is named with "+md.Code("--waivers")+", is for "+which+":")
 	page.Code("yaml", entry(c.ID, e.outside.file, &found[0]))
 	page.Paragraph("The fingerprint is that of the JSON report; in its place " + md.Code("place") + " can name a mark. All keys: " +
 		link("Waivers", checkPage(c.ID), "configuration.md#waivers") + ".")

@@ -22,8 +22,12 @@ func (p *Pages) figures(page *md.Page, c *catalog.Check) {
 		page.Paragraph("No set that comes with the program gives figures for it: none was found in print. A set of your own can.")
 	}
 	for _, f := range limitsFirst(c.Figures) {
-		page.Paragraph(md.Code(f.Name), "("+asked(&f)+"):", md.Text(f.About)+".")
-		page.Table([]string{"set", "value", "clause", "status", "note"}, p.given(c, &f))
+		rows, none := p.given(c, &f), ""
+		if len(rows) == 0 && len(with) > 0 {
+			none = "No set that comes with the program gives it."
+		}
+		page.Paragraph(md.Code(f.Name), "("+asked(&f)+"):", md.Text(f.About)+".", none)
+		page.Table([]string{"set", "value", "clause", "status", "note"}, rows)
 	}
 	p.amendments(page, c, with)
 }

@@ -81,22 +81,23 @@ func (p *Pages) setRows(wanted func(*ruleset.Set) bool) [][]string {
 
 // coverage counts the checks of each topic in which a standard takes part.
 func (p *Pages) coverage(page *md.Page) {
-	head := []string{"topic", "checks"}
-	var standards []*ruleset.Set
-	for _, set := range p.sets {
-		if set.Extends == "" {
-			standards = append(standards, set)
-			head = append(head, link(md.Code(set.ID), setsIndex, setPage(set.ID)))
-		}
+	topics := p.topics()
+	head, all := []string{"set"}, []string{"all checks"}
+	for _, topic := range topics {
+		head = append(head, link(md.Text(topic), setsIndex, checksIndex+"#"+md.Anchor(topic)))
+		all = append(all, dash(inTopic(p.checks.IDs(), topic)))
 	}
-	var rows [][]string
-	for _, topic := range p.topics() {
-		row := []string{link(md.Text(topic), setsIndex, checksIndex+"#"+md.Anchor(topic)), fmt.Sprint(inTopic(p.checks.IDs(), topic))}
-		for _, set := range standards {
-			var ids []string
-			for i := range set.Checks {
-				ids = append(ids, set.Checks[i].ID)
-			}
+	rows := [][]string{all}
+	for _, set := range p.sets {
+		if set.Extends != "" {
+			continue
+		}
+		var ids []string
+		for i := range set.Checks {
+			ids = append(ids, set.Checks[i].ID)
+		}
+		row := []string{link(md.Code(set.ID), setsIndex, setPage(set.ID))}
+		for _, topic := range topics {
 			row = append(row, dash(inTopic(ids, topic)))
 		}
 		rows = append(rows, row)

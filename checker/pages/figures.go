@@ -19,7 +19,7 @@ func (p *Pages) figures(page *md.Page, c *catalog.Check) {
 	case len(c.Figures) == 0:
 		page.Paragraph("It needs no figure; it runs in " + p.linkSets(checkPage(c.ID), with) + ".")
 	case len(with) == 0:
-		page.Paragraph("No set that comes with the program gives figures for it: none was found in print. A set of your own can.")
+		page.Paragraph("No set that comes with the program gives figures for it. A set of your own can.")
 	}
 	for _, f := range limitsFirst(c.Figures) {
 		rows, none := p.given(c, &f), ""

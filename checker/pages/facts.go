@@ -26,7 +26,7 @@ func (p *Pages) facts() (string, error) {
 		"Lengths are whole nanometres (1/64 in is 396875, 0.01 mm is 10000), pressures whole micropascals, forces whole micronewtons, angles whole micro-degrees,",
 		"areas whole square millimetres; a slope is a rise and a run. The field "+md.Code("at")+" of every entry holds the places of the entry itself.")
 	page.Paragraph("Examples are from the designs in " + link(md.Code("fixtures/designs"), factsPage, "../fixtures/designs") +
-		", or, where none of these has the field, from a fixture of a check; in words and as checks get them.")
+		", or, where none of these has the field, from a fixture of a check; in words and as checks get them. A dash stands where none has it.")
 	w := newFactsWriter(&page, seen)
 	w.table(reflect.TypeFor[facts.Facts]())
 	for _, t := range w.order {
@@ -85,7 +85,11 @@ func (w *factsWriter) table(of reflect.Type) {
 		if name == "at" {
 			continue // explained once for all
 		}
-		rows = append(rows, []string{md.Code(name), w.kind(f.Type), md.Text(f.Tag.Get("doc")), w.seen[field{of, name}]})
+		example := w.seen[field{of, name}]
+		if example == "" && (shown(f.Type) != nil || within(f.Type) == nil) {
+			example = "–"
+		}
+		rows = append(rows, []string{md.Code(name), w.kind(f.Type), md.Text(f.Tag.Get("doc")), example})
 	}
 	w.page.Table([]string{"field", "kind", "what it is", "example"}, rows)
 }

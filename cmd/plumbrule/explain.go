@@ -22,6 +22,9 @@ func newExplainCommand(env environment) *cobra.Command {
 		Short: "Explain a check: why it matters, when it applies, its figures and tables",
 		Long: "Explain a check by its id, as stairs/riser-height, or list the checks of a topic, as stairs.\n" +
 			"With a design, the cells of tables that were read for it are marked.",
+		Example: "  plumbrule explain stairs/riser-height\n" +
+			"  plumbrule explain joists/span fixtures/designs/alder-lane.deck.yaml\n" +
+			"  plumbrule explain stairs",
 		Args: named(1, 2, "a check, as stairs/riser-height, or a topic, as stairs"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			c, err := checker.New(checker.Options{Sets: sets})

@@ -16,7 +16,8 @@ func newFactsCommand(env environment) *cobra.Command {
 		Long: "Print the facts of a design as JSON: spans, marks, risers, drops, angles, in whole nanometres,\n" +
 			"micropascals, micronewtons and micro-degrees, each with the places that it came from.\n" +
 			"Their schema is printed by: plumbrule schema facts",
-		Args: cobra.ExactArgs(1),
+		Example: "  plumbrule facts fixtures/designs/quarry-hill.deck.yaml",
+		Args:    cobra.ExactArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			in, err := readDesign(env, args[0])
 			if err != nil {

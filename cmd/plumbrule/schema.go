@@ -18,6 +18,7 @@ func newSchemaCommand(env environment) *cobra.Command {
 			"  plumbrule schema design > design.schema.json\n" +
 			"  # yaml-language-server: $schema=design.schema.json      (first line of a design)\n\n" +
 			"Schemas: " + strings.Join(schema.Names(), ", "),
+		Example:   "  plumbrule schema design",
 		Args:      cobra.ExactArgs(1),
 		ValidArgs: schema.Names(),
 		RunE: func(_ *cobra.Command, args []string) error {

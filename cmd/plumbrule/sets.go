@@ -24,9 +24,10 @@ func newSetsCommand(env environment) *cobra.Command {
 
 func newSetsListCommand(env environment) *cobra.Command {
 	return &cobra.Command{
-		Use:   "list",
-		Short: "List the rule sets that come with the program",
-		Args:  cobra.NoArgs,
+		Use:     "list",
+		Short:   "List the rule sets that come with the program",
+		Example: "  plumbrule sets list",
+		Args:    cobra.NoArgs,
 		RunE: func(*cobra.Command, []string) error {
 			library, err := checker.Library()
 			if err != nil {
@@ -53,9 +54,10 @@ func newSetsListCommand(env environment) *cobra.Command {
 
 func newSetsShowCommand(env environment) *cobra.Command {
 	return &cobra.Command{
-		Use:   "show SET",
-		Short: "Show every figure of a rule set with clause, status and source",
-		Args:  cobra.ExactArgs(1),
+		Use:     "show SET",
+		Short:   "Show every figure of a rule set with clause, status and source",
+		Example: "  plumbrule sets show irc-2021",
+		Args:    cobra.ExactArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			library, err := checker.Library()
 			if err != nil {

@@ -20,7 +20,8 @@ func newSetsNewCommand(env environment) *cobra.Command {
 		Short: "Start a rule set of your own in a new directory",
 		Long: "Start a rule set of your own: a file with figures, a table, a check in Rego with its test, and\n" +
 			"fixtures. It works as it stands; replace what it says by what you want.",
-		Args: cobra.ExactArgs(1),
+		Example: "  plumbrule sets new office",
+		Args:    cobra.ExactArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			written, err := authoring.Start(args[0])
 			if err != nil {
@@ -43,7 +44,8 @@ func newSetsTestCommand(env environment) *cobra.Command {
 			"and see that they reach every line, and check the designs in fixtures/<topic>/<check>/, whose names\n" +
 			"begin with what the check is to say: within, outside, not-shown or does-not-apply.\n\n" +
 			"Exit codes: 0 nothing is wrong; 1 something is; 2 there is no such set.",
-		Args: cobra.ExactArgs(1),
+		Example: "  plumbrule sets test office",
+		Args:    cobra.ExactArgs(1),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			trial, err := authoring.Try(cmd.Context(), asPath(args[0]), newSandbox())
 			switch {
@@ -109,7 +111,8 @@ func newSetsBundleCommand(env environment) *cobra.Command {
 			"  plumbrule facts DESIGN > facts.json\n" +
 			"  opa eval --bundle irc.tar.gz --input facts.json data.plumbrule.review.rows\n\n" +
 			"The bundle can be named as a set here too: plumbrule check --set irc.tar.gz DESIGN",
-		Args: cobra.ExactArgs(1),
+		Example: "  plumbrule sets bundle irc-2021 -o irc.tar.gz",
+		Args:    cobra.ExactArgs(1),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if ext := filepath.Ext(file); ext != ".gz" && ext != ".tgz" {
 				return fmt.Errorf("a bundle is called something.tar.gz, not %q", file)

@@ -50,48 +50,70 @@ func (b *builder) items(list []items.Item) []Item {
 	return out
 }
 
-// item puts a finding into words. Where several sets found it, each line names
-// the sets that it holds for, unless it holds for all.
+// item puts a finding into words: what each set and check says with its figure,
+// then once what is common to all of them.
 func (b *builder) item(item items.Item) Item {
 	group := item.Results
 	out := Item{
 		Number: item.Number, ID: item.ID(), Outcome: group[0].Outcome, Class: group[0].Consequence,
 		Head: content.Sentence(content.Message(group[0])),
 	}
+	var told []string
+	for _, r := range group {
+		lines := b.answer(r)
+		if content.Message(r) != content.Message(group[0]) || r.Set+r.Check != group[0].Set+group[0].Check {
+			lines = []Line{{"Also found", also(r, lines)}}
+		}
+		for _, l := range lines {
+			told = appendNew(told, l.Term+": "+l.Text)
+			if len(told) > len(out.Lines) { // nobody said it before
+				out.Lines = append(out.Lines, l)
+			}
+		}
+	}
 	tell := func(term string, say func(*result.Result) []string) {
 		for _, line := range across(group, say) {
 			out.Lines = append(out.Lines, Line{term, line})
 		}
 	}
-	one := func(say func(*result.Result) string) func(*result.Result) []string {
-		return func(r *result.Result) []string { return []string{say(r)} }
-	}
-	tell("Also found", one(func(r *result.Result) string {
-		if content.Message(r) == content.Message(group[0]) {
-			return ""
-		}
-		return content.Message(r)
-	}))
-	tell("Measured", one(func(r *result.Result) string { return measured(r) }))
-	tell("Limit", one(func(r *result.Result) string { return content.Bound(r) }))
-	tell("Margin", one(content.Margin))
-	tell("Clause", one(func(r *result.Result) string { return clause(r) }))
-	tell("Figure", one(b.figure))
-	tell("Amended", one(func(r *result.Result) string { return r.Amended }))
-	tell("By wood engineering", one(content.Engineered))
-	tell("Reason", one(func(r *result.Result) string {
-		if r.Waiver != nil {
-			return ""
-		}
-		return r.Reason
-	}))
-	tell("Waiver", one(waiver))
+	tell("Reason", reason)
+	tell("Waiver", waiver)
 	tell("Remark", func(r *result.Result) []string { return r.Notes })
-	tell("Why it matters", one(func(r *result.Result) string { return r.Why }))
+	tell("Why it matters", func(r *result.Result) []string { return []string{r.Why} })
 	tell("To mend", func(r *result.Result) []string { return r.Mend })
 	tell("Tried", tried)
-	tell("Place", one(b.where))
+	tell("Place", func(r *result.Result) []string { return []string{b.where(r)} })
 	return out
+}
+
+// answer is what one check of one set says.
+func (b *builder) answer(r *result.Result) []Line {
+	return slices.DeleteFunc([]Line{
+		{"Held against", clause(r)},
+		{"Measured", measured(r)},
+		{"Limit", content.Bound(r)},
+		{"Margin", content.Margin(r)},
+		{"Figure", b.figure(r)},
+		{"Amended", r.Amended},
+		{"By wood engineering", content.Engineered(r)},
+	}, func(l Line) bool { return l.Text == "" })
+}
+
+// also puts an answer that is not the first of its item into one line.
+func also(r *result.Result, lines []Line) string {
+	words := make([]string, len(lines))
+	for i, l := range lines {
+		words[i] = strings.ToLower(l.Term) + " " + l.Text
+	}
+	return content.Sentence(content.Message(r)) + " " + capital(strings.Join(words, "; ")) + "."
+}
+
+// reason is why a check could not run. That of a waiver stands with the waiver.
+func reason(r *result.Result) []string {
+	if r.Waiver != nil {
+		return nil
+	}
+	return []string{r.Reason}
 }
 
 // across gives what the results of a group say, each line once, with the sets
@@ -131,14 +153,17 @@ func measured(r *result.Result) string {
 	return r.Have.Text
 }
 
-// clause names set, check and clause.
+// clause names set, check and clause, and the table that was read.
 func clause(r *result.Result) string {
-	words := r.Set + " " + r.Check
-	if c := content.Clause(r); c != "" {
-		words += ", " + c
+	words, c := r.Set+" "+r.Check, content.Clause(r)
+	switch {
+	case strings.HasPrefix(r.Table, c): // a table's title begins with its number
+		c = r.Table
+	case r.Table != "":
+		c += ", " + r.Table
 	}
-	if r.Table != "" && !strings.Contains(words, r.Table) {
-		words += ", " + r.Table
+	if c != "" {
+		words += ", " + c
 	}
 	return words
 }
@@ -171,19 +196,19 @@ func tried(r *result.Result) []string {
 }
 
 // waiver says who excused a finding, why, until when and where it is written.
-func waiver(r *result.Result) string {
+func waiver(r *result.Result) []string {
 	w := r.Waiver
 	if w == nil {
-		return ""
+		return nil
 	}
 	words := "by " + w.By + ": " + w.Reason
 	if w.Document != "" {
 		words += "; written in " + w.Document
 	}
-	if w.Until != "" {
-		return words + "; until " + w.Until
+	if w.Until == "" {
+		return []string{words + "; without a last day"}
 	}
-	return words + "; without a last day"
+	return []string{words + "; until " + w.Until}
 }
 
 // where says on which sheet and under which mark an element is drawn, and where

@@ -34,7 +34,7 @@ func (b *builder) schedule() Section {
 			end = len(rows)
 		}
 		t := &Table{Caption: "Checks of the topic " + name, Columns: []Column{
-			{"Check and subject", 3}, {"Measured", 1.1}, {"Limit", 1.2}, {"Margin", 1.1}, {"Set and clause", 1.7}, {"Figure", 1.1}, {"Outcome", 1},
+			{"Check and subject", 3.4}, {"Measured", 0.95}, {"Limit", 1.1}, {"Margin", 0.95}, {"Set and clause", 1.6}, {"Figure", 1.05}, {"Outcome", 0.95},
 		}}
 		for _, r := range rows[:end] {
 			t.Rows = append(t.Rows, b.scheduled(r))
@@ -72,17 +72,17 @@ func (b *builder) scheduled(r *result.Result) Row {
 
 // subject names check and element.
 func (b *builder) subject(r *result.Result) Cell {
-	c := Cell{Text: content.Title(r)}
+	var more []string
 	if where := content.Where(r.See, r.Mark); where != "" {
-		c.Text += ", " + where
+		more = append(more, where)
 	}
 	switch {
 	case r.Message != "" && r.Message != r.Title && r.Outcome != result.CouldNotRun:
-		c.More = r.Message
+		more = append(more, r.Message)
 	case len(r.At) > 0:
-		c.More = place(r.At[0])
+		more = append(more, place(r.At[0]))
 	}
-	return c
+	return Cell{Text: content.Title(r), More: strings.Join(more, ": ")}
 }
 
 // instead stands where there is no value: the reason, or the field that would

@@ -2,6 +2,7 @@ package pages
 
 import (
 	"strings"
+	"unicode/utf8"
 
 	"codeberg.org/go-pdf/fpdf"
 	"golang.org/x/image/font/sfnt"
@@ -118,24 +119,21 @@ func (f *Flow) Wrap(s string, style Style, width float64) []string {
 	return append(lines, line)
 }
 
-// fitting is how many bytes of a word fit, at least one letter.
+// fitting is how many bytes of a word fit, at least one letter: up to a joint in
+// the word where there is one in its second half.
 func (f *Flow) fitting(word string, width float64) int {
-	fits := len(word)
-	for i := range word {
-		if i == 0 {
-			continue
-		}
-		if f.Measure(word[:i]) > width {
+	fits, joint := 0, 0
+	for i, r := range word {
+		end := i + utf8.RuneLen(r)
+		if fits > 0 && f.Measure(word[:end]) > width {
 			break
 		}
-		fits = i
-	}
-	if fits == len(word) { // not even the first letter
-		for i := range word {
-			if i > 0 {
-				return i
-			}
+		if fits = end; strings.ContainsRune("./_-[]", r) {
+			joint = end
 		}
+	}
+	if fits < len(word) && joint > fits/2 {
+		return joint
 	}
 	return fits
 }

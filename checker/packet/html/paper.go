@@ -12,9 +12,9 @@ import (
 // paper is the part of the style sheet that hangs on the design: the size that
 // printers have where its units are used, and what stands at the foot of a page.
 func paper(p *packet.Packet) string {
-	size, high := "letter", "7in"
+	size, high := "letter", "202mm"
 	if p.System == measure.Metric {
-		size, high = "A4", "174mm"
+		size, high = "A4", "196mm"
 	}
 	foot := p.Title
 	if p.Revision != "" {
@@ -24,7 +24,8 @@ func paper(p *packet.Packet) string {
 	return fmt.Sprintf(`@page { size: %[1]s portrait; margin: 13mm 13mm 15mm;
   @bottom-left { content: "%[2]s"; %[3]s }
   @bottom-right { content: "page " counter(page) " of " counter(pages); %[3]s } }
-@page drawing { size: %[1]s landscape; margin: 9mm 9mm 13mm; }
+@page drawing { size: %[1]s landscape; margin: 2mm 2mm 9mm;
+  @bottom-left { padding-left: 8mm; } @bottom-right { padding-right: 8mm; } }
 @media print { .drawing svg { max-height: %[4]s; } }
 `, size, quoted(foot), letters, high)
 }

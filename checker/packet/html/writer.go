@@ -7,6 +7,7 @@ import (
 	"html/template"
 	"io"
 	"strings"
+	"unicode/utf8"
 
 	"plumbrule/checker/draw/svg"
 	"plumbrule/checker/packet"
@@ -21,7 +22,7 @@ var style string
 // Write writes the packet as a page. The error is that of the underlying writer,
 // or says what of it cannot be laid out.
 func Write(to io.Writer, p *packet.Packet) error {
-	t, err := template.New("packet").Parse(layout)
+	t, err := template.New("packet").Funcs(template.FuncMap{"broken": broken}).Parse(layout)
 	if err != nil {
 		return fmt.Errorf("read the page's template: %w", err)
 	}
@@ -122,4 +123,26 @@ func width(t *packet.Table) string {
 		return "mid"
 	}
 	return ""
+}
+
+// broken says where a long word may be broken: behind the joints of the path of
+// a field or the id of a check, and nowhere else.
+func broken(s string) template.HTML {
+	const long = 14
+	words := strings.Split(s, " ")
+	for i, word := range words {
+		joints := ""
+		if utf8.RuneCountInString(word) > long {
+			joints = "./_-]"
+		}
+		var b strings.Builder
+		for _, r := range word {
+			b.WriteString(template.HTMLEscapeString(string(r)))
+			if strings.ContainsRune(joints, r) {
+				b.WriteString("<wbr>")
+			}
+		}
+		words[i] = strings.TrimSuffix(b.String(), "<wbr>")
+	}
+	return template.HTML(strings.Join(words, " "))
 }

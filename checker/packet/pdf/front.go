@@ -21,12 +21,12 @@ func (w *writer) front(p *packet.Packet) {
 	}
 }
 
-// block is the title block, boxes in rows of three.
+// block is the title block, boxes in rows of at most three.
 func (w *writer) block(lines []packet.Line) {
 	const across = 3
-	width := w.Width / across
 	for len(lines) > 0 {
 		row := lines[:min(across, len(lines))]
+		width := w.Width / float64(len(row))
 		lines = lines[len(row):]
 		height := 0.0
 		for _, l := range row {

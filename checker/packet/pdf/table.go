@@ -7,6 +7,9 @@ import (
 	"plumbrule/checker/pages"
 )
 
+// above is the room between the line over a row and its words, in points.
+const above = 1.5
+
 // line is one line of a cell.
 type line struct {
 	words string
@@ -36,11 +39,15 @@ func (w *writer) grid(t *packet.Table) *grid {
 }
 
 // table writes a table, with its headings again on every page.
-func (w *writer) table(t *packet.Table) {
+// Below a heading that says as much, the caption waits for the next page.
+func (w *writer) table(t *packet.Table, headed bool) {
 	g := w.grid(t)
 	w.Y += 2
 	w.Need(w.headHeight(g) + strongStyle.Leading + 3*rowStyle.Leading)
-	w.head(g, g.Caption)
+	if !headed {
+		w.Paragraph(g.Caption, strongStyle)
+	}
+	w.head(g)
 	for i := range g.Rows {
 		w.row(g, &g.Rows[i])
 	}
@@ -55,9 +62,8 @@ func (w *writer) headHeight(g *grid) float64 {
 	return float64(lines)*headStyle.Leading + pad
 }
 
-// head writes the caption and the headings of the columns.
-func (w *writer) head(g *grid, caption string) {
-	w.Paragraph(caption, strongStyle)
+// head writes the headings of the columns.
+func (w *writer) head(g *grid) {
 	height := w.headHeight(g)
 	w.PDF.SetFillColor(tint, tint, tint)
 	w.PDF.Rect(w.Left, w.Y, w.Width, height, "F")
@@ -73,11 +79,12 @@ func (w *writer) head(g *grid, caption string) {
 // row writes a row, on one page where a page can hold it.
 func (w *writer) row(g *grid, r *packet.Row) {
 	cells, lines := w.cells(g, r)
-	room := func() int { return int((w.Bottom - w.Y - pad) / rowStyle.Leading) }
+	room := func() int { return int((w.Bottom - w.Y - above - pad) / rowStyle.Leading) }
 	for from := 0; from < lines; {
 		if n := room(); n < lines-from && (from == 0 || n < 1) && w.Y > w.Top+w.headHeight(g)+strongStyle.Leading+1 {
 			w.Next()
-			w.head(g, g.Caption+", continued")
+			w.Paragraph(g.Caption+", continued", strongStyle)
+			w.head(g)
 		}
 		to := min(lines, from+max(room(), 1))
 		if from == 0 && r.Item > 0 {
@@ -91,6 +98,7 @@ func (w *writer) row(g *grid, r *packet.Row) {
 
 // stretch writes some lines of a row.
 func (w *writer) stretch(g *grid, r *packet.Row, cells [][]line, from, to int) {
+	w.Y += above
 	column := 0
 	for i := range cells {
 		for k := from; k < min(to, len(cells[i])); k++ {

@@ -130,7 +130,7 @@ func (w *writer) part(p *packet.Part) {
 		w.Y += 1.5
 	}
 	if p.Table != nil {
-		w.table(p.Table)
+		w.table(p.Table, p.Title != "")
 	}
 	for i := range p.Items {
 		w.item(&p.Items[i])

@@ -69,17 +69,19 @@ func packetFormatList() string {
 // file.
 func (f *packetFlags) choose() (packetFormat, error) {
 	name := f.format
-	ending := strings.ToLower(strings.TrimPrefix(filepath.Ext(f.output), "."))
-	toFile := f.output != "" && f.output != standardInput
-	if name == "" && toFile {
-		name = ending
+	switch {
+	case name != "":
+	case f.output == "" || f.output == standardInput:
+		return packetFormats()[0], nil
+	default:
+		name = strings.ToLower(strings.TrimPrefix(filepath.Ext(f.output), "."))
+		if name == "" {
+			return packetFormat{}, fmt.Errorf("the name %s does not say which format to write; say --format, one of %s", f.output, packetFormatList())
+		}
 	}
 	for _, format := range packetFormats() {
-		switch {
-		case format.name == name || name == "":
+		if format.name == name {
 			return format, nil
-		case toFile && f.format == "" && ending == "":
-			return packetFormat{}, fmt.Errorf("the name %s does not say which format to write; say --format, one of %s", f.output, packetFormatList())
 		}
 	}
 	return packetFormat{}, fmt.Errorf("unknown format %q; formats: %s", name, packetFormatList())

@@ -38,7 +38,7 @@ func (m *remarks) table(caption, what, of string) *Table {
 func (b *builder) assumed() Section {
 	s := Section{
 		ID: "assumed", Title: "What was assumed",
-		Notes: []string{"A check that lacks a value answers with not shown and takes nothing in its place. Wood engineering, which stands beside the tables as a second answer, takes what is open on the careful side, as listed here; its working, step by step, is in the report that is written as JSON."},
+		Notes: []string{"A check that lacks a value answers with not shown and takes nothing in its place. Wood engineering, which stands beside the tables as a second answer, takes what is open on the careful side, as listed here; its working, step by step, is printed by the check command when asked to be verbose."},
 	}
 	var engineered, noted remarks
 	for _, r := range b.results {

@@ -42,6 +42,7 @@ func Build(report *result.Report, sheets []*paper.Sheet, previous items.Previous
 			p.Sections = append(p.Sections, section)
 		}
 	}
+	p.clean()
 	return p
 }
 

@@ -57,7 +57,11 @@ func (b *builder) scheduled(r *result.Result) Row {
 	if r.Outcome == result.NotShown || r.Outcome == result.DoesNotApply || r.Outcome == result.CouldNotRun {
 		cells = append(cells, Cell{Text: orDash(instead(r)), Span: 3})
 	} else {
-		cells = append(cells, text(measured(r)), text(content.Bound(r)), text(content.Margin(r)))
+		limit := text(content.Bound(r))
+		if words := content.Engineered(r); words != "" {
+			limit.More = "by engineering " + words
+		}
+		cells = append(cells, text(measured(r)), limit, text(content.Margin(r)))
 	}
 	clause := Cell{Text: r.Set, More: content.Clause(r)}
 	if r.Row != "" {

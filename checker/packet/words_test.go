@@ -24,3 +24,16 @@ func TestPlace(t *testing.T) {
 		}
 	}
 }
+
+// What belongs together stays on one line.
+func TestJoined(t *testing.T) {
+	for words, want := range map[string]string{
+		`20'-8 13/16" and 3/4"`: "20'-8\u00a013/16\" and 3/4\"",
+		"163.286 mm at 40 psf":  "163.286\u00a0mm at 40\u00a0psf",
+		"8 in place of 7":       "8 in place of 7",
+	} {
+		if got := joined(words); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}

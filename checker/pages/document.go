@@ -109,9 +109,12 @@ func (f *Flow) Output(to io.Writer) error {
 	return nil
 }
 
-// known puts a box in the place of letters that are not embedded.
+// known puts a box in the place of letters that the fonts lack.
 func (f *Flow) known(s string) string {
 	return strings.Map(func(r rune) rune {
+		if r == noBreak {
+			return ' '
+		}
 		if i, err := f.letters.GlyphIndex(&f.buffer, r); err != nil || i == 0 {
 			return '\u25a1'
 		}

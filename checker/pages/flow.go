@@ -2,6 +2,7 @@ package pages
 
 import (
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"codeberg.org/go-pdf/fpdf"
@@ -97,7 +98,7 @@ func (f *Flow) Wrap(s string, style Style, width float64) []string {
 	f.Use(style)
 	var lines []string
 	line := ""
-	for _, word := range strings.Fields(s) {
+	for _, word := range strings.FieldsFunc(s, blank) {
 		longer := word
 		if line != "" {
 			longer = line + " " + word
@@ -118,6 +119,11 @@ func (f *Flow) Wrap(s string, style Style, width float64) []string {
 	}
 	return append(lines, line)
 }
+
+// blank tells where lines may end: not at a blank that is to hold words together.
+func blank(r rune) bool { return r != noBreak && unicode.IsSpace(r) }
+
+const noBreak = '\u00a0'
 
 // fitting is how many bytes of a word fit, at least one letter: up to a joint in
 // the word where there is one in its second half.

@@ -7,7 +7,6 @@ import (
 	"html/template"
 	"io"
 	"strings"
-	"unicode/utf8"
 
 	"plumbrule/checker/draw/svg"
 	"plumbrule/checker/packet"
@@ -63,12 +62,19 @@ type part struct {
 
 type table struct {
 	*packet.Table
-	Width string // the class that says how narrow it can become
+	Kind string // its classes
 }
 
 type item struct {
 	packet.Item
-	Kind string // the class of its outcome
+	Kind  string // the class of its outcome
+	Terms []term
+}
+
+// term is what there is to say on one thing, several times maybe.
+type term struct {
+	Term  string
+	Texts []string
 }
 
 type drawing struct {
@@ -96,10 +102,10 @@ func viewOf(p *packet.Packet) (page, error) {
 func partOf(p *packet.Part) (part, error) {
 	out := part{Part: *p}
 	if p.Table != nil {
-		out.Table = &table{p.Table, width(p.Table)}
+		out.Table = &table{p.Table, tableKind(p)}
 	}
 	for i := range p.Items {
-		out.Items = append(out.Items, item{p.Items[i], strings.ReplaceAll(string(p.Items[i].Outcome), " ", "-")})
+		out.Items = append(out.Items, itemOf(&p.Items[i]))
 	}
 	if p.Drawing != nil {
 		// The description inside the picture is the long one of the packet.
@@ -114,35 +120,35 @@ func partOf(p *packet.Part) (part, error) {
 	return out, nil
 }
 
-// width is the class of a table by its number of columns.
-func width(t *packet.Table) string {
-	switch n := len(t.Columns); {
+// tableKind is the classes of a table: how narrow it can become, whether it fits
+// on a page, and whether a heading above says what its caption does.
+func tableKind(p *packet.Part) string {
+	const few = 12
+	kind := ""
+	switch n := len(p.Table.Columns); {
 	case n > 5:
-		return "wide"
+		kind = " wide"
 	case n > 3:
-		return "mid"
+		kind = " mid"
 	}
-	return ""
+	if len(p.Table.Rows) <= few {
+		kind += " short"
+	}
+	if p.Title != "" {
+		kind += " headed"
+	}
+	return kind
 }
 
-// broken says where a long word may be broken: behind the joints of the path of
-// a field or the id of a check, and nowhere else.
-func broken(s string) template.HTML {
-	const long = 14
-	words := strings.Split(s, " ")
-	for i, word := range words {
-		joints := ""
-		if utf8.RuneCountInString(word) > long {
-			joints = "./_-]"
+func itemOf(i *packet.Item) item {
+	out := item{Item: *i, Kind: strings.ReplaceAll(string(i.Outcome), " ", "-")}
+	for _, l := range i.Lines {
+		last := len(out.Terms) - 1
+		if last < 0 || out.Terms[last].Term != l.Term {
+			out.Terms = append(out.Terms, term{Term: l.Term})
+			last++
 		}
-		var b strings.Builder
-		for _, r := range word {
-			b.WriteString(template.HTMLEscapeString(string(r)))
-			if strings.ContainsRune(joints, r) {
-				b.WriteString("<wbr>")
-			}
-		}
-		words[i] = strings.TrimSuffix(b.String(), "<wbr>")
+		out.Terms[last].Texts = append(out.Terms[last].Texts, l.Text)
 	}
-	return template.HTML(strings.Join(words, " "))
+	return out
 }

@@ -45,8 +45,12 @@ func part(p *packet.Part, say func(string)) {
 	}
 	for _, item := range p.Items {
 		say(item.Head)
+		last := ""
 		for _, l := range item.Lines {
-			say(l.Term)
+			if l.Term != last { // else it may stand once for both
+				say(l.Term)
+			}
+			last = l.Term
 			say(l.Text)
 		}
 	}

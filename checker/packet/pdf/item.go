@@ -30,12 +30,12 @@ func (w *writer) item(item *packet.Item) {
 		w.line(indent, strongStyle, line)
 	}
 	w.line(indent, smallStyle, about(item))
-	w.Y += 1
-	for _, l := range item.Lines {
+	w.Y++
+	for k, l := range item.Lines {
 		lines := w.Wrap(l.Text, rowStyle, w.Width-indent-termWidth)
 		for i, line := range lines {
 			w.Need(rowStyle.Leading)
-			if i == 0 {
+			if i == 0 && (k == 0 || item.Lines[k-1].Term != l.Term) {
 				w.Line(w.Left+indent, 0, headStyle, l.Term)
 			}
 			w.line(indent+termWidth, rowStyle, line)

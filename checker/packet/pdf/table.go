@@ -43,7 +43,7 @@ func (w *writer) grid(t *packet.Table) *grid {
 func (w *writer) table(t *packet.Table, headed bool) {
 	g := w.grid(t)
 	w.Y += 2
-	w.Need(w.headHeight(g) + strongStyle.Leading + 3*rowStyle.Leading)
+	w.Need(w.headHeight(g) + strongStyle.Leading + w.together(g))
 	if !headed {
 		w.Paragraph(g.Caption, strongStyle)
 	}
@@ -52,6 +52,24 @@ func (w *writer) table(t *packet.Table, headed bool) {
 		w.row(g, &g.Rows[i])
 	}
 	w.Y += 6
+}
+
+// together is the height of the rows that stay with the headings: all of them
+// where they are few, else the first.
+func (w *writer) together(g *grid) float64 {
+	const few = 160 // points
+	first, sum := 0.0, 0.0
+	for i := range g.Rows {
+		_, lines := w.cells(g, &g.Rows[i])
+		sum += float64(lines)*rowStyle.Leading + above + pad
+		if i == 0 {
+			first = sum
+		}
+		if sum > few {
+			return first
+		}
+	}
+	return sum
 }
 
 func (w *writer) headHeight(g *grid) float64 {

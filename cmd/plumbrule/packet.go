@@ -119,8 +119,12 @@ func writePacket(cmd *cobra.Command, env environment, flags packetFlags, design 
 	if err := hand(env, flags.output, page.Bytes()); err != nil {
 		return &exitError{exitFailed, fmt.Errorf("write the packet: %w", err)}
 	}
-	if p.Counts.CouldNotRun > 0 {
-		return &exitError{exitFailed, fmt.Errorf("%s: %d checks could not run; the packet says which", in.Name, p.Counts.CouldNotRun)}
+	if n := p.Counts.CouldNotRun; n > 0 {
+		checks := "checks"
+		if n == 1 {
+			checks = "check"
+		}
+		return &exitError{exitFailed, fmt.Errorf("%s: %d %s could not run; the packet says so", in.Name, n, checks)}
 	}
 	return nil
 }

@@ -7,6 +7,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -75,4 +76,61 @@ func TestNarrowScreen(t *testing.T) {
 			t.Errorf("%s is %s pixels wider than a screen of %d", m[1], m[2], width)
 		}
 	}
+}
+
+// On paper each drawing has a lying page of its own and is not carried over to a
+// second one, and the pages are numbered.
+func TestPrint(t *testing.T) {
+	name := browser(t)
+	for _, tool := range []string{"pdfinfo", "pdftotext"} {
+		if _, err := exec.LookPath(tool); err != nil {
+			t.Skipf("%s is not here: the printed page is not looked at", tool)
+		}
+	}
+	list := packets(t)
+	for _, design := range []string{"canned", "karaka-bay"} {
+		p, dir := list[design], t.TempDir()
+		page, print := filepath.Join(dir, "packet.html"), filepath.Join(dir, "packet.pdf")
+		if err := os.WriteFile(page, []byte(write(t, p)), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		headless(t, name, "--no-pdf-header-footer", "--print-to-pdf="+print, "file://"+page)
+		info, err := exec.CommandContext(t.Context(), "pdfinfo", "-l", "999", print).Output()
+		if err != nil {
+			t.Fatal(err)
+		}
+		lying, drawings := 0, 0
+		sizes := regexp.MustCompile(`Page +\d+ size: +([\d.]+) x ([\d.]+)`).FindAllStringSubmatch(string(info), -1)
+		for _, m := range sizes {
+			if number(t, m[1]) > number(t, m[2]) {
+				lying++
+			}
+		}
+		for i := range p.Sections {
+			for k := range p.Sections[i].Parts {
+				if p.Sections[i].Parts[k].Drawing != nil {
+					drawings++
+				}
+			}
+		}
+		if lying != drawings {
+			t.Errorf("%s: %d lying pages for %d drawings", design, lying, drawings)
+		}
+		text, err := exec.CommandContext(t.Context(), "pdftotext", print, "-").Output()
+		if err != nil {
+			t.Fatal(err)
+		}
+		if want := fmt.Sprintf("page %d of %d", len(sizes), len(sizes)); !strings.Contains(string(text), want) {
+			t.Errorf("%s: no %q at the foot of the last page", design, want)
+		}
+	}
+}
+
+func number(t *testing.T, s string) float64 {
+	t.Helper()
+	n, err := strconv.ParseFloat(s, 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return n
 }

@@ -148,6 +148,7 @@ func TestSections(t *testing.T) {
 	}
 	has("summary", "Disposition by these rule sets: revise and resubmit; 5 items not shown; 1 check could not run.")
 	has("summary", "outside | 6 | ")
+	has("summary", `Guard opening detail 2/S2, 欄干G1: guards 1, infill, opening | 3-7/8" | less than 4" | inside by 1/8" | irc-2021`)
 	has("values", "ground snow load | ")
 	has("values", "frost depth | not shown")
 	has("drawings", `Plan of A from above. Scale 1/4" = 1'-0". Dimensions: 16'-0". Findings marked on it: 4 to 6, 10.`)

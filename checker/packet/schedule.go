@@ -57,11 +57,7 @@ func (b *builder) scheduled(r *result.Result) Row {
 	if r.Outcome == result.NotShown || r.Outcome == result.DoesNotApply || r.Outcome == result.CouldNotRun {
 		cells = append(cells, Cell{Text: orDash(instead(r)), Span: 3})
 	} else {
-		limit := text(content.Bound(r))
-		if words := content.Engineered(r); words != "" {
-			limit.More = "by engineering " + words
-		}
-		cells = append(cells, text(measured(r)), limit, text(content.Margin(r)))
+		cells = append(cells, text(measured(r)), text(content.Bound(r)), text(content.Margin(r)))
 	}
 	clause := Cell{Text: r.Set, More: content.Clause(r)}
 	if r.Row != "" {
@@ -86,7 +82,11 @@ func (b *builder) subject(r *result.Result) Cell {
 	case len(r.At) > 0:
 		more = append(more, place(r.At[0]))
 	}
-	return Cell{Text: content.Title(r), More: strings.Join(more, ": ")}
+	words := strings.Join(more, ": ")
+	if e := content.Engineered(r); e != "" && !strings.Contains(words, r.Engineered.Limit.Text) {
+		words += "; by engineering " + e
+	}
+	return Cell{Text: content.Title(r), More: words}
 }
 
 // instead stands where there is no value: the reason, or the field that would

@@ -60,6 +60,9 @@ func (b *builder) summary() Section {
 	if classes := b.classes(); classes != nil {
 		s.Parts = append(s.Parts, Part{Table: classes})
 	}
+	if closest := b.closest(); closest != nil {
+		s.Parts = append(s.Parts, Part{Table: closest})
+	}
 	s.Parts = append(s.Parts, Part{Notes: []string{"The building department decides, by the code that it has adopted; licensed practice answers for what is built. This packet decides nothing."}})
 	return s
 }
@@ -77,6 +80,19 @@ func (b *builder) classes() *Table {
 		t.Rows = append(t.Rows, Row{Cells: []Cell{
 			text(string(class.Consequence)), text(fmt.Sprint(len(numbers))), text(numberList(numbers)),
 		}})
+	}
+	if len(t.Rows) == 0 {
+		return nil
+	}
+	return t
+}
+
+// closest lists what is inside with the least to spare; nil where nothing is.
+func (b *builder) closest() *Table {
+	const most = 5
+	t := &Table{Caption: "Inside with the least to spare", Columns: []Column{{"Check and subject", 3}, {"Measured", 1}, {"Limit", 1}, {"Margin", 1.2}, {"Set", 1}}}
+	for _, r := range content.Closest(b.design.Readings, most) {
+		t.Rows = append(t.Rows, Row{Cells: []Cell{b.subject(r), text(measured(r)), text(content.Bound(r)), text(content.Margin(r)), text(r.Set)}})
 	}
 	if len(t.Rows) == 0 {
 		return nil

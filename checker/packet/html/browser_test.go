@@ -90,12 +90,12 @@ func TestPrint(t *testing.T) {
 	list := packets(t)
 	for _, design := range []string{"canned", "karaka-bay"} {
 		p, dir := list[design], t.TempDir()
-		page, print := filepath.Join(dir, "packet.html"), filepath.Join(dir, "packet.pdf")
+		page, printed := filepath.Join(dir, "packet.html"), filepath.Join(dir, "packet.pdf")
 		if err := os.WriteFile(page, []byte(write(t, p)), 0o600); err != nil {
 			t.Fatal(err)
 		}
-		headless(t, name, "--no-pdf-header-footer", "--print-to-pdf="+print, "file://"+page)
-		info, err := exec.CommandContext(t.Context(), "pdfinfo", "-l", "999", print).Output()
+		headless(t, name, "--no-pdf-header-footer", "--print-to-pdf="+printed, "file://"+page)
+		info, err := exec.CommandContext(t.Context(), "pdfinfo", "-l", "999", printed).Output()
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -116,7 +116,7 @@ func TestPrint(t *testing.T) {
 		if lying != drawings {
 			t.Errorf("%s: %d lying pages for %d drawings", design, lying, drawings)
 		}
-		text, err := exec.CommandContext(t.Context(), "pdftotext", print, "-").Output()
+		text, err := exec.CommandContext(t.Context(), "pdftotext", printed, "-").Output()
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -3,7 +3,7 @@ package pdf
 import (
 	"plumbrule/checker/fieldsheet"
 	"plumbrule/checker/measure"
-	"plumbrule/checker/pages"
+	"plumbrule/checker/pdfpages"
 )
 
 // Measures of the page in points.
@@ -14,12 +14,12 @@ const (
 	indent    = 7
 	beforeRow = 2.2 // above a heading
 	tight     = 1   // below a line or a table
-	hairline  = pages.Hairline
+	hairline  = pdfpages.Hairline
 	baseline  = 0.2 // of a line's height, above its foot
 )
 
 // font is a style of text and the height of its lines.
-type font = pages.Style
+type font = pdfpages.Style
 
 // The styles of the sheet. What is read off first is the largest and bold.
 var (
@@ -35,10 +35,10 @@ var (
 )
 
 // flow is the pages of a field sheet, in two columns.
-type flow struct{ *pages.Flow }
+type flow struct{ *pdfpages.Flow }
 
 func newFlow(sheet *fieldsheet.Sheet) (flow, error) {
-	f, err := pages.New(pages.Setup{
+	f, err := pdfpages.New(pdfpages.Setup{
 		Title: heading(sheet), Foot: heading(sheet) + ", " + sheet.File, Metric: sheet.System == measure.Metric,
 		Margin: margin, FootRoom: footer, FootLine: margin, Columns: 2, Gutter: gutter, FootStyle: noteFont,
 	})

@@ -4,7 +4,7 @@ import (
 	"fmt"
 
 	"plumbrule/checker/packet"
-	"plumbrule/checker/pages"
+	"plumbrule/checker/pdfpages"
 	"plumbrule/checker/result"
 )
 
@@ -46,7 +46,7 @@ func (w *writer) item(item *packet.Item) {
 }
 
 // line writes one line, on the next page where there is no room.
-func (w *writer) line(from float64, style pages.Style, words string) {
+func (w *writer) line(from float64, style pdfpages.Style, words string) {
 	w.Need(style.Leading)
 	w.Line(w.Left+from, 0, style, words)
 	w.Y += style.Leading

@@ -1,6 +1,6 @@
 package pdf
 
-import "plumbrule/checker/pages"
+import "plumbrule/checker/pdfpages"
 
 // Measures of the page in points.
 const (
@@ -13,17 +13,17 @@ const (
 
 // The styles of the packet.
 var (
-	kindStyle    = pages.Style{Face: "B", Size: 8, Leading: 11}
-	titleStyle   = pages.Style{Face: "B", Size: 19, Leading: 23}
-	sectionStyle = pages.Style{Face: "B", Size: 12.5, Leading: 16}
-	partStyle    = pages.Style{Face: "B", Size: 10, Leading: 13}
-	bodyStyle    = pages.Style{Size: 8.6, Leading: 11.4}
-	strongStyle  = pages.Style{Face: "B", Size: 8.6, Leading: 11.4}
-	stampStyle   = pages.Style{Face: "B", Size: 11.5, Leading: 15}
-	smallStyle   = pages.Style{Size: 7, Leading: 9}
-	rowStyle     = pages.Style{Size: 7.3, Leading: 9}
-	rowHeadStyle = pages.Style{Face: "B", Size: 7.3, Leading: 9}
-	moreStyle    = pages.Style{Size: 6.6, Leading: 9}
-	headStyle    = pages.Style{Face: "B", Size: 7, Leading: 9}
-	footStyle    = pages.Style{Size: 7, Leading: 9}
+	kindStyle    = pdfpages.Style{Face: "B", Size: 8, Leading: 11}
+	titleStyle   = pdfpages.Style{Face: "B", Size: 19, Leading: 23}
+	sectionStyle = pdfpages.Style{Face: "B", Size: 12.5, Leading: 16}
+	partStyle    = pdfpages.Style{Face: "B", Size: 10, Leading: 13}
+	bodyStyle    = pdfpages.Style{Size: 8.6, Leading: 11.4}
+	strongStyle  = pdfpages.Style{Face: "B", Size: 8.6, Leading: 11.4}
+	stampStyle   = pdfpages.Style{Face: "B", Size: 11.5, Leading: 15}
+	smallStyle   = pdfpages.Style{Size: 7, Leading: 9}
+	rowStyle     = pdfpages.Style{Size: 7.3, Leading: 9}
+	rowHeadStyle = pdfpages.Style{Face: "B", Size: 7.3, Leading: 9}
+	moreStyle    = pdfpages.Style{Size: 6.6, Leading: 9}
+	headStyle    = pdfpages.Style{Face: "B", Size: 7, Leading: 9}
+	footStyle    = pdfpages.Style{Size: 7, Leading: 9}
 )

@@ -4,7 +4,7 @@ import (
 	"fmt"
 
 	"plumbrule/checker/packet"
-	"plumbrule/checker/pages"
+	"plumbrule/checker/pdfpages"
 )
 
 // above is the room between the line over a row and its words, in points.
@@ -13,7 +13,7 @@ const above = 1.5
 // line is one line of a cell.
 type line struct {
 	words string
-	style pages.Style
+	style pdfpages.Style
 	link  int
 }
 
@@ -111,7 +111,7 @@ func (w *writer) row(g *grid, r *packet.Row) {
 		w.stretch(g, r, cells, from, to)
 		from = to
 	}
-	w.Rule(w.Left, w.Width, w.Y, pages.Hairline)
+	w.Rule(w.Left, w.Width, w.Y, pdfpages.Hairline)
 }
 
 // stretch writes some lines of a row.

@@ -8,7 +8,7 @@ import (
 	drawings "plumbrule/checker/draw/pdf"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/packet"
-	"plumbrule/checker/pages"
+	"plumbrule/checker/pdfpages"
 )
 
 // Write writes the packet. The error is that of the underlying writer or says
@@ -32,7 +32,7 @@ func Write(to io.Writer, p *packet.Packet) error {
 
 // writer is the pages of one packet.
 type writer struct {
-	*pages.Flow
+	*pdfpages.Flow
 	fonts *paper.Fonts
 	// starts are the pages on which sections start, as far as known before;
 	// found are those that came out.
@@ -47,7 +47,7 @@ func lay(p *packet.Packet, starts map[string]int) (*writer, error) {
 	if p.Revision != "" {
 		foot += ", revision " + p.Revision
 	}
-	flow, err := pages.New(pages.Setup{
+	flow, err := pdfpages.New(pdfpages.Setup{
 		Title: "Review packet: " + p.Title, Foot: foot, Metric: p.System == measure.Metric,
 		Margin: margin, FootRoom: footRoom, FootLine: footLine, Columns: 1, FootStyle: footStyle,
 	})

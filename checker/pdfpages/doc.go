@@ -1,4 +1,4 @@
-// Package pages lays words out on pages of a PDF: lines that are broken at
+// Package pdfpages lays words out on pages of a PDF: lines that are broken at
 // blanks, lists, headings with bookmarks, in one column or several, from the top
 // down. The same words give the same bytes every time.
 //
@@ -6,4 +6,4 @@
 // its columns are, those settle who have one to write.
 //
 // Floor: below all that write PDF; it imports nothing of this module.
-package pages
+package pdfpages

@@ -1,4 +1,4 @@
-package pages
+package pdfpages
 
 import (
 	"strings"
@@ -185,5 +185,5 @@ func (f *Flow) Item(s string, style Style, indent float64) {
 }
 
 // Bookmark names the place where the next line starts, in the list of contents
-// that a reader shows beside the pages.
+// that a reader shows beside the pdfpages.
 func (f *Flow) Bookmark(s string, level int) { f.PDF.Bookmark(f.known(s), level, f.Y) }

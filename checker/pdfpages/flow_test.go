@@ -1,4 +1,4 @@
-package pages_test
+package pdfpages_test
 
 import (
 	"bytes"
@@ -6,14 +6,14 @@ import (
 	"strings"
 	"testing"
 
-	"plumbrule/checker/pages"
+	"plumbrule/checker/pdfpages"
 )
 
-var style = pages.Style{Size: 10, Leading: 12}
+var style = pdfpages.Style{Size: 10, Leading: 12}
 
-func flow(t *testing.T, columns int) *pages.Flow {
+func flow(t *testing.T, columns int) *pdfpages.Flow {
 	t.Helper()
-	f, err := pages.New(pages.Setup{Title: "t", Foot: "foot", Margin: 40, FootRoom: 10, FootLine: 20, Columns: columns, Gutter: 12, FootStyle: style})
+	f, err := pdfpages.New(pdfpages.Setup{Title: "t", Foot: "foot", Margin: 40, FootRoom: 10, FootLine: 20, Columns: columns, Gutter: 12, FootStyle: style})
 	if err != nil {
 		t.Fatal(err)
 	}

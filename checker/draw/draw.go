@@ -9,6 +9,7 @@ import (
 	"plumbrule/checker/facts"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/model"
+	"plumbrule/checker/report/items"
 	"plumbrule/checker/result"
 )
 
@@ -33,9 +34,11 @@ type Options struct {
 	Paper string // a name of Papers; "" for the one that goes with the units
 	// Source names the file that the design came from, for the title block.
 	Source string
-	// Report is a run over this one design, whose findings are numbered on the
+	// Report is a run over this one design, first in it, whose findings are numbered on the
 	// drawings; nil for drawings without findings.
 	Report *result.Report
+	// Previous is what an earlier report numbered; its items keep their numbers.
+	Previous items.Previous
 }
 
 // drafter holds what all figures are drawn from.
@@ -60,7 +63,7 @@ func Sheets(deck *model.Deck, f *facts.Facts, options Options) ([]*paper.Sheet, 
 	if err != nil {
 		return nil, err
 	}
-	if options.Report != nil && len(options.Report.Designs) != 1 {
+	if options.Report != nil && !ofOneDesign(options.Report) {
 		return nil, errors.New("findings can be drawn of one design at a time")
 	}
 	d := &drafter{deck: deck, facts: f, out: facts.SetOut(deck), fonts: fonts}
@@ -75,6 +78,17 @@ func Sheets(deck *model.Deck, f *facts.Facts, options Options) ([]*paper.Sheet, 
 		}
 	}
 	return set.finish(), nil
+}
+
+// ofOneDesign reports whether a run was over one design. Files of waivers may
+// stand behind it.
+func ofOneDesign(report *result.Report) bool {
+	for i := range report.Designs {
+		if (report.Designs[i].Kind == "") != (i == 0) {
+			return false
+		}
+	}
+	return len(report.Designs) > 0
 }
 
 // pencil says how a figure is built: at a scale, and whether only roughly.

@@ -18,11 +18,11 @@ type finding struct {
 }
 
 // findings lists the items of a run, by the numbers that the letter gives them.
-func findings(report *result.Report) []finding {
+func findings(report *result.Report, previous items.Previous) []finding {
 	if report == nil {
 		return nil
 	}
-	list := items.Number(report, 0, items.Previous{})
+	list := items.Number(report, 0, previous)
 	byNumber := map[int]*finding{}
 	var all []*finding
 	numbers := list.Numbers()

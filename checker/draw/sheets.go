@@ -89,7 +89,7 @@ type sheetSet struct {
 }
 
 func newSheetSet(d *drafter, f format, options Options) *sheetSet {
-	return &sheetSet{d: d, format: f, options: options, findings: findings(options.Report)}
+	return &sheetSet{d: d, format: f, options: options, findings: findings(options.Report, options.Previous)}
 }
 
 func (s *sheetSet) add(d drawing) { s.drawings = append(s.drawings, d) }
@@ -252,7 +252,13 @@ func (s *sheetSet) sheet(i int, homes []home) {
 	drawing := s.drawings[i]
 	sheet := s.start(drawing.name, drawing.about)
 	a := s.arrange(i, homes)
+	for k, h := range homes {
+		if h.drawing == i {
+			sheet.Findings = append(sheet.Findings, s.findings[k].number)
+		}
+	}
 	for n, f := range a.figures {
+		sheet.Scale = f.scale.name
 		at, e := a.places[n], a.extents[n]
 		group := paper.Group{Kind: "figure", Items: f.items()}
 		sheet.Items = append(sheet.Items, group.Moved(at.X, at.Y))

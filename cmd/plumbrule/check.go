@@ -9,23 +9,18 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"plumbrule/checker"
 	"plumbrule/checker/config"
 	"plumbrule/checker/report"
 	"plumbrule/checker/report/items"
 	"plumbrule/checker/report/json"
 	"plumbrule/checker/result"
-	"plumbrule/checker/waive"
 )
 
 // checkFlags are the flags of the check command as typed.
 type checkFlags struct {
-	sets     []string
+	runFlags
 	reports  []string
 	previous string
-	config   string
-	noConfig bool
-	waivers  []string
 	failOn   string
 	failOpen bool
 	verbose  bool
@@ -49,10 +44,7 @@ func newCheckCommand(env environment) *cobra.Command {
 		RunE: func(cmd *cobra.Command, args []string) error { return check(cmd, env, flags, args) },
 	}
 	f := cmd.Flags()
-	f.StringArrayVar(&flags.sets, "set", nil, "rule set, by `ID or FILE`; repeatable (default "+strings.Join(checker.DefaultSets(), ", ")+")")
-	f.StringArrayVar(&flags.waivers, "waivers", nil, "`FILE` of waivers; repeatable")
-	f.StringVar(&flags.config, "config", "", "configuration `FILE` for all designs, in place of the "+config.FileName+" nearest above each")
-	f.BoolVar(&flags.noConfig, "no-config", false, "use no configuration")
+	flags.add(f, usualSets())
 	f.StringArrayVar(&flags.reports, "report", nil, "`FORMAT or FORMAT=FILE`; repeatable; formats: "+formatList()+" (default text)")
 	f.StringVar(&flags.previous, "previous", "", "`FILE` with an earlier json report, whose items keep their numbers in the formats letter and json")
 	f.StringVar(&flags.failOn, "fail-on", string(result.Structure), "`CLASS` from which a finding gives exit code 1: "+classList())
@@ -153,11 +145,9 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 		return err
 	}
 	line := newProgress(env, len(inputs))
-	c, err := checker.New(checker.Options{
-		Sets: plan.sets, Waivers: plan.waivers, Today: waive.DateOf(env.now()), Sandbox: newSandbox(), Progress: line.done,
-	})
+	c, err := plan.start(env, line.done)
 	if err != nil {
-		return plan.blame(err)
+		return err
 	}
 	run := c.Check(cmd.Context(), inputs...)
 	line.end()

@@ -16,7 +16,6 @@ import (
 	"plumbrule/checker/draw/pdf"
 	"plumbrule/checker/draw/png"
 	"plumbrule/checker/draw/svg"
-	"plumbrule/checker/waive"
 )
 
 // allViews is the word for every view.
@@ -24,8 +23,8 @@ const allViews = "all"
 
 // drawFlags are the flags of the draw command as typed.
 type drawFlags struct {
+	runFlags
 	view, format, output, paper string
-	sets                        []string
 }
 
 // drawFormat is one way to write sheets: all in one file, or each in its own.
@@ -50,8 +49,9 @@ func newDrawCommand(env environment) *cobra.Command {
 		Use:   "draw DESIGN",
 		Short: "Draw a design: plan, framing plan, elevation, stair section",
 		Long: "Draw a design to scale, dimensioned, on sheets with a title block. What the design does not show is\n" +
-			"left out or dotted, and listed. With --set, the rule sets run, and their findings are numbered on the\n" +
-			"drawings as in the review letter; without it no rule set runs.\n\n" +
+			"left out or dotted, and listed. With --set, --waivers or --config rule sets run, under the same configuration\n" +
+			"and waivers as in check, and their findings are numbered on the drawings as in the review letter; without\n" +
+			"one of these no rule set runs.\n\n" +
 			"PDF holds all sheets in one file. SVG and PNG are one file for each sheet: name a directory with -o,\n" +
 			"or a file where there is one sheet only.",
 		Example: "  plumbrule draw --format pdf -o alder-lane.pdf fixtures/designs/alder-lane.deck.yaml\n" +
@@ -64,7 +64,7 @@ func newDrawCommand(env environment) *cobra.Command {
 	f.StringVar(&flags.format, "format", "svg", "`FORMAT` to write: "+drawFormatList())
 	f.StringVarP(&flags.output, "output", "o", "", "`FILE or DIR` to write to instead of standard output")
 	f.StringVar(&flags.paper, "paper", "", "`PAPER`, lying: "+strings.Join(draw.Papers(), ", ")+" (default tabloid, a3 for metric designs)")
-	f.StringArrayVar(&flags.sets, "set", nil, "rule set whose findings to number, by `ID or FILE`; repeatable (default none)")
+	flags.add(f, "none, or those of the configuration where --waivers or --config is given")
 	return cmd
 }
 
@@ -97,8 +97,8 @@ func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []str
 	if err != nil {
 		return err
 	}
-	if len(flags.sets) > 0 {
-		c, err := checker.New(checker.Options{Sets: flags.sets, Today: waive.DateOf(env.now()), Sandbox: newSandbox()})
+	if len(flags.sets)+len(flags.waivers) > 0 || flags.config != "" {
+		c, err := flags.startOne(cmd, env, &in)
 		if err != nil {
 			return err
 		}

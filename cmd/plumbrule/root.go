@@ -40,6 +40,7 @@ func newRootCommand(env environment) *cobra.Command {
 		newFactsCommand(env),
 		newFieldsheetCommand(env),
 		newForeignCommand(env),
+		newPacketCommand(env),
 		newSetsCommand(env),
 		newSchemaCommand(env),
 	)

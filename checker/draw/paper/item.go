@@ -129,7 +129,12 @@ type Sheet struct {
 	// Job is the title of the set of drawings.
 	Job string
 	// About says in a sentence or two what is drawn, for those who cannot see it.
-	About         string
+	About string
+	// Scale is that of all figures on the sheet, as `1/4" = 1'-0"`; empty on a
+	// sheet of notes.
+	Scale string
+	// Findings are the numbers of the findings marked on the sheet, rising.
+	Findings      []int
 	Width, Height float64
 	Items         []Item
 }

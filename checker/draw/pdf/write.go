@@ -32,7 +32,7 @@ func Write(w io.Writer, sheets []*paper.Sheet) error {
 		return err
 	}
 	for _, s := range sheets {
-		AddSheet(doc, fonts, s)
+		AddSheet(doc, fonts, s, 0)
 	}
 	if err := doc.Output(w); err != nil {
 		return fmt.Errorf("write the PDF: %w", err)
@@ -49,17 +49,20 @@ func Prepare(doc *fpdf.Fpdf) {
 	doc.SetMargins(0, 0, 0)
 }
 
-// AddSheet adds a page of the sheet's size and draws the sheet on it.
-func AddSheet(doc *fpdf.Fpdf, fonts *paper.Fonts, s *paper.Sheet) {
+// AddSheet adds a page of the sheet's size and draws the sheet on it. Level is
+// the depth of its bookmark, 0 for the first.
+func AddSheet(doc *fpdf.Fpdf, fonts *paper.Fonts, s *paper.Sheet, level int) {
 	// The page is upright to the library: a landscape one would swap the sides.
 	doc.AddPageFormat("P", fpdf.SizeType{Wd: s.Width, Ht: s.Height})
-	doc.Bookmark(s.Number+" "+s.Name, 0, 0)
+	doc.Bookmark(s.Number+" "+s.Name, level, 0)
 	doc.SetLineJoinStyle("round")
 	doc.SetLineCapStyle("butt")
 	c := canvas{doc: doc, fonts: fonts}
 	for _, item := range s.Items {
 		item.Draw(c)
 	}
+	doc.SetDashPattern(nil, 0)
+	doc.SetTextColor(0, 0, 0)
 }
 
 type canvas struct {

@@ -23,17 +23,17 @@ type sheetTable struct {
 
 // table writes a table, with its headings again where it runs into another
 // column.
-func (f *flow) table(t *fieldsheet.Table, sys measure.System) {
+func (f flow) table(t *fieldsheet.Table, sys measure.System) {
 	s := &sheetTable{Grid: t.Grid(sys), title: t.Title}
 	f.widths(s)
 	const together = 2 // rows that stay with the headings
 	head := f.headHeight(s)
-	f.need(head + together*rowFont.leading)
+	f.Need(head + together*rowFont.Leading)
 	f.tableHead(s, s.title)
 	for i, row := range s.Rows {
 		height := f.rowHeight(s, row)
-		if f.y+height > f.bottom {
-			f.next()
+		if f.Y+height > f.Bottom {
+			f.Next()
 			again := s.title
 			if again == "" {
 				again = "Table"
@@ -45,13 +45,13 @@ func (f *flow) table(t *fieldsheet.Table, sys measure.System) {
 		if i == len(s.Rows)-1 {
 			weight = 0.6
 		}
-		f.rule(f.left, f.width, f.y, weight)
+		f.Rule(f.Left, f.Width, f.Y, weight)
 	}
-	f.y += tight
+	f.Y += tight
 	for _, n := range t.Notes {
-		f.paragraph(n, noteFont)
+		f.Paragraph(n, noteFont)
 	}
-	f.y += tight
+	f.Y += tight
 }
 
 // style is how the text of a part is set.
@@ -68,7 +68,7 @@ func (s *sheetTable) style(field fieldsheet.Field, part int) font {
 }
 
 // widths gives numbers what they need, and words the rest.
-func (f *flow) widths(s *sheetTable) {
+func (f flow) widths(s *sheetTable) {
 	s.width, s.first = make([]float64, len(s.Parts)), make([]bool, len(s.Parts))
 	part := 0
 	for _, h := range s.Heads {
@@ -76,8 +76,8 @@ func (f *flow) widths(s *sheetTable) {
 		part += h.Span
 	}
 	for i, name := range s.Parts {
-		f.use(partFont)
-		s.width[i] = f.pdf.GetStringWidth(name)
+		f.Use(partFont)
+		s.width[i] = f.Measure(name)
 	}
 	widen := func(fields []fieldsheet.Field, heads bool) {
 		part := 0
@@ -86,8 +86,8 @@ func (f *flow) widths(s *sheetTable) {
 			if heads {
 				style = captionFont
 			}
-			f.use(style)
-			width := f.pdf.GetStringWidth(field.Text)
+			f.Use(style)
+			width := f.Measure(field.Text)
 			if heads && s.Right[part] {
 				width = f.longestWord(field.Text) // the rest is wrapped
 			}
@@ -108,19 +108,19 @@ func (f *flow) widths(s *sheetTable) {
 }
 
 // longestWord is the width of the longest word in the style in use.
-func (f *flow) longestWord(s string) float64 {
+func (f flow) longestWord(s string) float64 {
 	width := 0.0
 	for word := range strings.FieldsSeq(s) {
-		width = max(width, f.pdf.GetStringWidth(word))
+		width = max(width, f.Measure(word))
 	}
 	return width
 }
 
 // fit takes what does not fit from the widest words, or gives what is left to
 // the first of them, so that numbers stand at the right of every table.
-func (f *flow) fit(s *sheetTable) {
+func (f flow) fit(s *sheetTable) {
 	const least = 40
-	for over := s.over(0, len(s.Parts)) - f.width; over > 0.01; over = s.over(0, len(s.Parts)) - f.width {
+	for over := s.over(0, len(s.Parts)) - f.Width; over > 0.01; over = s.over(0, len(s.Parts)) - f.Width {
 		widest := 0
 		for i := range s.width {
 			if !s.Right[i] && (s.Right[widest] || s.width[i] > s.width[widest]) {
@@ -132,7 +132,7 @@ func (f *flow) fit(s *sheetTable) {
 		}
 		s.width[widest] = max(s.width[widest]-over, least)
 	}
-	s.width[0] += f.width - s.over(0, len(s.Parts))
+	s.width[0] += f.Width - s.over(0, len(s.Parts))
 }
 
 // lead is the space before a part.
@@ -176,19 +176,19 @@ func (s *sheetTable) hasHeads() bool {
 	return false
 }
 
-func (f *flow) headHeight(s *sheetTable) float64 {
-	height := captionFont.leading
+func (f flow) headHeight(s *sheetTable) float64 {
+	height := captionFont.Leading
 	if s.hasHeads() {
-		height += float64(f.headLines(s)) * captionFont.leading
+		height += float64(f.headLines(s)) * captionFont.Leading
 	}
-	return height + partFont.leading
+	return height + partFont.Leading
 }
 
 // headLines is the number of lines of the tallest column heading.
-func (f *flow) headLines(s *sheetTable) int {
+func (f flow) headLines(s *sheetTable) int {
 	lines, part := 1, 0
 	for _, h := range s.Heads {
-		lines = max(lines, len(f.wrap(h.Text, captionFont, s.over(part, h.Span)+0.1)))
+		lines = max(lines, len(f.Wrap(h.Text, captionFont, s.over(part, h.Span)+0.1)))
 		part += h.Span
 	}
 	return lines
@@ -196,9 +196,9 @@ func (f *flow) headLines(s *sheetTable) int {
 
 // tableHead writes title, column headings and the names of the spellings. The
 // names share the last line above them where there is room beside it.
-func (f *flow) tableHead(s *sheetTable, title string) {
+func (f flow) tableHead(s *sheetTable, title string) {
 	if title != "" {
-		f.paragraph(title, captionFont)
+		f.Paragraph(title, captionFont)
 	}
 	beside := title != "" && !s.hasHeads() && f.beside(s, title)
 	if s.hasHeads() {
@@ -206,69 +206,69 @@ func (f *flow) tableHead(s *sheetTable, title string) {
 	}
 	if s.hasParts() {
 		if !beside {
-			f.y += partFont.leading
+			f.Y += partFont.Leading
 		}
-		x := f.left
+		x := f.Left
 		for i, name := range s.Parts {
 			x += s.lead(i)
-			f.use(partFont)
-			f.text(x+s.width[i]-f.pdf.GetStringWidth(name), f.y-partFont.leading*baseline, name)
+			f.Use(partFont)
+			f.Text(x+s.width[i]-f.Measure(name), f.Y-partFont.Leading*baseline, name)
 			x += s.width[i]
 		}
 	}
-	f.rule(f.left, f.width, f.y, 0.6)
+	f.Rule(f.Left, f.Width, f.Y, 0.6)
 }
 
 // beside reports whether the title leaves the parts behind the first free.
-func (f *flow) beside(s *sheetTable, title string) bool {
-	f.use(captionFont)
-	return f.pdf.GetStringWidth(title) < s.width[0]
+func (f flow) beside(s *sheetTable, title string) bool {
+	f.Use(captionFont)
+	return f.Measure(title) < s.width[0]
 }
 
 // heads writes the column headings, the last line of each at the same height.
-func (f *flow) heads(s *sheetTable) {
+func (f flow) heads(s *sheetTable) {
 	lines := f.headLines(s)
-	x, part := f.left, 0
+	x, part := f.Left, 0
 	for _, h := range s.Heads {
 		x += s.lead(part)
 		width := s.over(part, h.Span)
-		block := f.wrap(h.Text, captionFont, width+0.1)
+		block := f.Wrap(h.Text, captionFont, width+0.1)
 		for i, line := range block {
 			at := x
 			if s.Right[part] {
-				at += width - f.pdf.GetStringWidth(line)
+				at += width - f.Measure(line)
 			}
-			f.text(at, f.y+float64(lines-len(block)+i+1)*captionFont.leading-captionFont.leading*baseline, line)
+			f.Text(at, f.Y+float64(lines-len(block)+i+1)*captionFont.Leading-captionFont.Leading*baseline, line)
 		}
 		x += width
 		part += h.Span
 	}
-	f.y += float64(lines) * captionFont.leading
+	f.Y += float64(lines) * captionFont.Leading
 }
 
-func (f *flow) rowHeight(s *sheetTable, row []fieldsheet.Field) float64 {
+func (f flow) rowHeight(s *sheetTable, row []fieldsheet.Field) float64 {
 	lines, part := 1, 0
 	for _, field := range row {
-		lines = max(lines, len(f.wrap(field.Text, s.style(field, part), s.over(part, field.Span)+0.1)))
+		lines = max(lines, len(f.Wrap(field.Text, s.style(field, part), s.over(part, field.Span)+0.1)))
 		part += field.Span
 	}
-	return float64(lines) * rowFont.leading
+	return float64(lines) * rowFont.Leading
 }
 
-func (f *flow) row(s *sheetTable, row []fieldsheet.Field) {
-	x, part := f.left, 0
+func (f flow) row(s *sheetTable, row []fieldsheet.Field) {
+	x, part := f.Left, 0
 	for _, field := range row {
 		x += s.lead(part)
 		style, width := s.style(field, part), s.over(part, field.Span)
-		for i, line := range f.wrap(field.Text, style, width+0.1) {
+		for i, line := range f.Wrap(field.Text, style, width+0.1) {
 			at := x
 			if s.Right[part] && field.Span == 1 {
-				at += width - f.pdf.GetStringWidth(line)
+				at += width - f.Measure(line)
 			}
-			f.text(at, f.y+float64(i+1)*rowFont.leading-rowFont.leading*baseline, line)
+			f.Text(at, f.Y+float64(i+1)*rowFont.Leading-rowFont.Leading*baseline, line)
 		}
 		x += width
 		part += field.Span
 	}
-	f.y += f.rowHeight(s, row)
+	f.Y += f.rowHeight(s, row)
 }

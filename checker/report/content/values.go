@@ -47,34 +47,49 @@ func Limit(r *result.Result) string {
 	if r.Limit == nil {
 		return ""
 	}
-	words := []string{"limit"}
+	words := "limit "
 	if r.Limit.Unit == "" {
-		words[0] = "required"
+		words = "required "
 	}
-	// "required exactly yes" says no more than "required yes".
-	if r.Limit.Relation != "" && (r.Limit.Unit != "" || r.Limit.Relation != result.Exactly) {
-		words = append(words, string(r.Limit.Relation))
-	}
-	words = append(words, r.Limit.Text)
-	if basis := basis(r); basis != "" {
-		words = append(words, "("+basis+")")
-	}
-	return strings.Join(words, " ")
-}
-
-// basis says how the standard prints the limit, where, and how far the figure
-// can be trusted.
-func basis(r *result.Result) string {
-	var parts []string
-	if r.Limit.Standard != "" && r.Limit.Standard != r.Limit.Text {
-		parts = append(parts, r.Limit.Standard+" in the standard")
-	}
-	for _, part := range []string{r.Clause, r.Status} {
-		if part != "" && !slices.Contains(parts, part) { // common practice has itself for a clause
-			parts = append(parts, part)
+	words += bound(r)
+	var rests []string
+	for _, part := range []string{inStandard(r), r.Clause, r.Status} {
+		if part != "" && !slices.Contains(rests, part) { // common practice has itself for a clause
+			rests = append(rests, part)
 		}
 	}
-	return strings.Join(parts, "; ")
+	if len(rests) > 0 {
+		words += " (" + strings.Join(rests, "; ") + ")"
+	}
+	return words
+}
+
+// Bound gives the limit alone, for formats that have a column for what it rests
+// on: `at most 196.85 mm (7-3/4" in the standard)`. It is "" where there is none.
+func Bound(r *result.Result) string {
+	if r.Limit == nil {
+		return ""
+	}
+	if standard := inStandard(r); standard != "" {
+		return bound(r) + " (" + standard + ")"
+	}
+	return bound(r)
+}
+
+func bound(r *result.Result) string {
+	// "required exactly yes" says no more than "required yes".
+	if r.Limit.Relation != "" && (r.Limit.Unit != "" || r.Limit.Relation != result.Exactly) {
+		return string(r.Limit.Relation) + " " + r.Limit.Text
+	}
+	return r.Limit.Text
+}
+
+// inStandard says how the standard prints the limit, where that differs.
+func inStandard(r *result.Result) string {
+	if r.Limit.Standard == "" || r.Limit.Standard == r.Limit.Text {
+		return ""
+	}
+	return r.Limit.Standard + " in the standard"
 }
 
 // Margin gives the words for the distance from the limit: `outside by 1/4"`,

@@ -1,0 +1,139 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"plumbrule/checker"
+	"plumbrule/checker/draw"
+	"plumbrule/checker/packet"
+	"plumbrule/checker/packet/html"
+	"plumbrule/checker/packet/pdf"
+)
+
+// packetFlags are the flags of the packet command as typed.
+type packetFlags struct {
+	runFlags
+	format, output, paper, previous string
+}
+
+// packetFormat is one way to write a packet. Its name is the ending of its files.
+type packetFormat struct {
+	name  string
+	write func(io.Writer, *packet.Packet) error
+}
+
+// packetFormats lists the formats, the usual one first.
+func packetFormats() []packetFormat { return []packetFormat{{"html", html.Write}, {"pdf", pdf.Write}} }
+
+func newPacketCommand(env environment) *cobra.Command {
+	var flags packetFlags
+	cmd := &cobra.Command{
+		Use:   "packet DESIGN",
+		Short: "Assemble what is handed over at the permit counter, as HTML or PDF",
+		Long: "Assemble a packet on one design: title block, drawings with numbered findings, findings in full, what is\n" +
+			"not shown, a schedule of every check with its margin, assumptions, what the rule sets do not cover, sources\n" +
+			"and cautions. It is one file, which fetches nothing. A packet is about one design; name them one by one.\n\n" +
+			"Rule sets, waivers and configuration are those of check, and findings have the numbers of the review letter.\n\n" +
+			"Exit codes: 0 the packet was written, whatever was found; 2 wrong flags, configuration or rule sets;\n" +
+			"3 the design cannot be read, and nothing was written; 4 a check failed to run, and the packet says so.",
+		Example: "  plumbrule packet -o ketch-point.html fixtures/designs/ketch-point.deck.yaml\n" +
+			"  plumbrule packet --set irc-2021 -o alder-lane.pdf fixtures/designs/alder-lane.deck.yaml",
+		Args: oneDesign,
+		RunE: func(cmd *cobra.Command, args []string) error { return writePacket(cmd, env, flags, args[0]) },
+	}
+	f := cmd.Flags()
+	flags.add(f, usualSets())
+	f.StringVar(&flags.format, "format", "", "`FORMAT` to write: "+packetFormatList()+" (default by the ending of the file, else html)")
+	f.StringVarP(&flags.output, "output", "o", "", "`FILE` to write instead of standard output")
+	f.StringVar(&flags.paper, "paper", "", "`PAPER` of the drawings, lying: "+strings.Join(draw.Papers(), ", ")+" (default letter, a4 for metric designs)")
+	f.StringVar(&flags.previous, "previous", "", "`FILE` with an earlier json report, whose items keep their numbers")
+	return cmd
+}
+
+func packetFormatList() string {
+	var names []string
+	for _, f := range packetFormats() {
+		names = append(names, f.name)
+	}
+	return strings.Join(names, ", ")
+}
+
+// choose gives the format that is asked for, by name or by the ending of the
+// file.
+func (f *packetFlags) choose() (packetFormat, error) {
+	name := f.format
+	switch {
+	case name != "":
+	case f.output == "" || f.output == standardInput:
+		return packetFormats()[0], nil
+	default:
+		name = strings.ToLower(strings.TrimPrefix(filepath.Ext(f.output), "."))
+		if name == "" {
+			return packetFormat{}, fmt.Errorf("the name %s does not say which format to write; say --format, one of %s", f.output, packetFormatList())
+		}
+	}
+	for _, format := range packetFormats() {
+		if format.name == name {
+			return format, nil
+		}
+	}
+	return packetFormat{}, fmt.Errorf("unknown format %q; formats: %s", name, packetFormatList())
+}
+
+func writePacket(cmd *cobra.Command, env environment, flags packetFlags, design string) error {
+	format, err := flags.choose()
+	if err != nil {
+		return err
+	}
+	previous, err := readPrevious(flags.previous)
+	if err != nil {
+		return err
+	}
+	in, err := readDesign(env, design)
+	if err != nil {
+		return err
+	}
+	c, err := flags.startOne(cmd, env, &in)
+	if err != nil {
+		return err
+	}
+	p, problems, err := c.Packet(cmd.Context(), in, checker.PacketOptions{Paper: flags.paper, Previous: previous})
+	if err != nil {
+		return err
+	}
+	if err := refuse(env, in.Name, problems); err != nil {
+		return err
+	}
+	// All of it first: a packet that fails halfway must not overwrite a good one.
+	var page bytes.Buffer
+	if err := format.write(&page, p); err != nil {
+		return &exitError{exitFailed, err}
+	}
+	if err := hand(env, flags.output, page.Bytes()); err != nil {
+		return &exitError{exitFailed, fmt.Errorf("write the packet: %w", err)}
+	}
+	if n := p.Counts.CouldNotRun; n > 0 {
+		checks := "checks"
+		if n == 1 {
+			checks = "check"
+		}
+		return &exitError{exitFailed, fmt.Errorf("%s: %d %s could not run; the packet says so", in.Name, n, checks)}
+	}
+	return nil
+}
+
+// hand puts a finished page into a file, or onto standard output.
+func hand(env environment, file string, page []byte) error {
+	if file == "" || file == standardInput {
+		_, err := env.out.Write(page)
+		return err
+	}
+	return os.WriteFile(file, page, 0o644)
+}

@@ -1,0 +1,72 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+	"github.com/spf13/pflag"
+
+	"plumbrule/checker"
+	"plumbrule/checker/config"
+	"plumbrule/checker/result"
+	"plumbrule/checker/waive"
+)
+
+// runFlags are the flags, as typed, that say which rule sets run and which
+// waivers hold. They are the same for all commands that run rule sets.
+type runFlags struct {
+	sets     []string
+	waivers  []string
+	config   string
+	noConfig bool
+}
+
+// add adds the flags to a command. Usual says what runs where none is named.
+func (r *runFlags) add(f *pflag.FlagSet, usual string) {
+	f.StringArrayVar(&r.sets, "set", nil, "rule set, by `ID or FILE`; repeatable (default "+usual+")")
+	f.StringArrayVar(&r.waivers, "waivers", nil, "`FILE` of waivers; repeatable")
+	f.StringVar(&r.config, "config", "", "configuration `FILE` for all designs, in place of the "+config.FileName+" nearest above each")
+	f.BoolVar(&r.noConfig, "no-config", false, "use no configuration")
+}
+
+// usualSets says what runs where no rule set is named.
+func usualSets() string { return strings.Join(checker.DefaultSets(), ", ") }
+
+// start prepares the rule sets and waivers of a plan. Done is told how far a run
+// is; it may be nil.
+func (p *plan) start(env environment, done func(int)) (*checker.Checker, error) {
+	c, err := checker.New(checker.Options{
+		Sets: p.sets, Waivers: p.waivers, Today: waive.DateOf(env.now()), Sandbox: newSandbox(), Progress: done,
+	})
+	if err != nil {
+		return nil, p.blame(err)
+	}
+	return c, nil
+}
+
+// startOne prepares the rule sets and waivers for one design, and fills in where
+// it lies and which of them are for it.
+func (r *runFlags) startOne(cmd *cobra.Command, env environment, in *checker.Input) (*checker.Checker, error) {
+	inputs := []checker.Input{*in}
+	// What a configuration says of reports and exit codes is for check alone.
+	flags := checkFlags{runFlags: *r, failOn: string(result.Structure), reports: []string{"text"}}
+	plan, err := newPlan(flags, cmd.Flags().Changed, inputs)
+	if err != nil {
+		return nil, err
+	}
+	*in = inputs[0]
+	return plan.start(env, nil)
+}
+
+// oneDesign refuses what a command about one design cannot take.
+func oneDesign(cmd *cobra.Command, args []string) error {
+	switch {
+	case len(args) == 0:
+		return errors.New("name a design: a file, or - for standard input")
+	case len(args) > 1:
+		return fmt.Errorf("%s is about one design at a time; %d are named", cmd.CommandPath(), len(args))
+	}
+	return nil
+}

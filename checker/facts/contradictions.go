@@ -12,15 +12,15 @@ import (
 // contradictions lists what one part of the description says against another,
 // so that neither can be believed: a post beyond the end of its beam, a stair
 // off its edge. Nothing is derived from such a design.
-func contradictions(deck *model.Deck, surfaces []*surface) []Problem {
-	c := &contradicting{system: deck.System}
-	for _, s := range surfaces {
+func contradictions(w *worked) []Problem {
+	c := &contradicting{system: w.deck.System}
+	for _, s := range w.surfaces {
 		c.support(s)
 		c.layout(s)
 		c.beams(s)
 	}
-	for i := range deck.Stairs {
-		c.stair(newStair(deck, nil, surfaces, i))
+	for _, st := range w.stairs {
+		c.stair(st)
 	}
 	return c.problems
 }

@@ -217,7 +217,7 @@ func (f *flight) slope(st *stair, fact *Flight) {
 		fact.Throat = shown(k.Throat)
 	}
 	f.cuts(st, fact)
-	fact.StringerRun = fact.Run
+	fact.StringerRun = st.stringerRun(f)
 	if f.unit == nil || f.depth == nil {
 		return
 	}

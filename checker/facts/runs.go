@@ -273,15 +273,9 @@ func (g *gathering) stated() []StatedSpan {
 		if written == nil {
 			return
 		}
-		nearest := (*Length)(nil)
-		for _, d := range derived {
-			if d != nil && (nearest == nil || apart(d.Value, written.Value) < apart(nearest.Value, written.Value)) {
-				nearest = d
-			}
-		}
-		entry := StatedSpan{At: written.At, What: what, Stated: *written, Derived: nearest}
-		if nearest != nil {
-			entry.Difference = of(apart(nearest.Value, written.Value), written.At...)
+		entry := StatedSpan{At: written.At, What: what, Stated: *written, Derived: nearest(written.Value, derived)}
+		if entry.Derived != nil {
+			entry.Difference = of(apart(entry.Derived.Value, written.Value), written.At...)
 		}
 		list = append(list, entry)
 	}

@@ -15,6 +15,7 @@ func (f *Facts) addStair(st *stair) {
 		f.Flights = append(f.Flights, st.flights[i].fact(st, i))
 	}
 	st.compare(&fact)
+	f.addStatedRuns(st)
 	f.Stairs = append(f.Stairs, fact)
 	f.Handrails = append(f.Handrails, st.handrail())
 	f.StairGuards = append(f.StairGuards, st.guard(&fact))

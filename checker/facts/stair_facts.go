@@ -1,6 +1,7 @@
 package facts
 
 import (
+	"slices"
 	"strings"
 
 	"plumbrule/checker/geometry"
@@ -137,10 +138,9 @@ func (st *stair) dropAtTop() *Length {
 // compare sets the stated rise against the derived one, and the risers as
 // measured against either.
 func (st *stair) compare(fact *Stair) {
-	if st.s.TotalRise != nil && st.derived != nil {
-		stated := st.s.TotalRise
+	if st.derived != nil {
 		fact.DerivedRise = st.derived
-		fact.RiseDifference = of(apart(stated.V, st.derived.Value), append([]string{stated.At}, st.derived.At...)...)
+		fact.RiseDifference = of(apart(st.total.Value, st.derived.Value), append(slices.Clone(st.total.At), st.derived.At...)...)
 	}
 	total, places := measure.Length(0), []string(nil)
 	for i := range st.flights {

@@ -106,3 +106,28 @@ func TestStatedHeights(t *testing.T) {
 		t.Errorf("%d heights are compared with nothing", len(f.StatedHeights))
 	}
 }
+
+// The rises of all flights make the rise of the stair. Where that is stated as
+// well, or the ground gives it, the two are held against each other.
+func TestRiseOfFlights(t *testing.T) {
+	const flights = "flights: [{risers: 6, tread_depth: 10 in, total_rise: 42 in}, {risers: 6, tread_depth: 10 in, total_rise: 43 in}]"
+	const ground = "grade_at_foot: {from_edge: 30 in, below_surface: 31 in}, from: {platform: A, edge: front, at: 1 ft}, to: grade"
+	for _, c := range []struct{ name, stair, total, derived, apart string }{
+		{"of one flight", "flights: [{risers: 4, total_rise: 30 in}]", "30 in", "", ""},
+		{"of two flights", flights, "85 in", "", ""},
+		{"stated besides", flights + ", total_rise: 84 in", "84 in", "85 in", "1 in"},
+		{"one flight does not show it", strings.Replace(flights, ", total_rise: 43 in", "", 1) + ", total_rise: 84 in", "84 in", "", ""},
+		{"against the ground", "flights: [{risers: 4, tread_depth: 10 in, total_rise: 30 in}], " + ground, "30 in", "31 in", "1 in"},
+		{"the ground is further off", "flights: [{risers: 4, tread_depth: 10 in, total_rise: 30 in}], total_rise: 29-1/2 in, " + ground, "29-1/2 in", "31 in", "1-1/2 in"},
+		{"the flights are further off", "flights: [{risers: 4, tread_depth: 10 in, total_rise: 30 in}], total_rise: 32 in, " + ground, "32 in", "30 in", "2 in"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			f := derive(t, "platforms: [{mark: A, outline: {along_house: 12 ft, out_from_house: 8 ft}}]\nstairs:\n  - {"+c.stair+"}\n")
+			want(t, "total rise", f.Stairs[0].TotalRise, c.total)
+			want(t, "derived", f.Stairs[0].DerivedRise, c.derived)
+			want(t, "apart", f.Stairs[0].RiseDifference, c.apart)
+		})
+	}
+	f := derive(t, "stairs:\n  - {flights: [{risers: 7, total_rise: 50 in}, {risers: 7, total_rise: 50 in}]}\n")
+	want(t, "rise of a flight", f.Flights[1].Rise, "50 in") // not seven times the rounded riser
+}

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"plumbrule/checker"
+	"plumbrule/checker/draw"
 )
 
 func design(b *testing.B, name string) checker.Input {
@@ -88,4 +89,42 @@ func many(n int) []byte {
 		fmt.Fprintf(&text, "  - {mark: S%d, total_rise: 28 in, risers: 4, tread_depth: 10 in, width: 36 in}\n", i)
 	}
 	return text.Bytes()
+}
+
+// BenchmarkFacts reads designs and derives their facts, without any check.
+func BenchmarkFacts(b *testing.B) {
+	perDesign(b, func(in checker.Input) bool {
+		f, _ := checker.Facts(in)
+		return f != nil
+	})
+}
+
+func BenchmarkFieldSheet(b *testing.B) {
+	perDesign(b, func(in checker.Input) bool {
+		sheet, _ := checker.FieldSheet(in)
+		return sheet != nil
+	})
+}
+
+func BenchmarkDrawings(b *testing.B) {
+	perDesign(b, func(in checker.Input) bool {
+		sheets, _, err := checker.Drawings(in, draw.Options{})
+		return err == nil && sheets != nil
+	})
+}
+
+// perDesign measures what is made of each of the sample designs.
+func perDesign(b *testing.B, made func(checker.Input) bool) {
+	b.Helper()
+	for _, name := range []string{"karaka-bay", "alder-lane", "ketch-point", "quarry-hill"} {
+		b.Run(name, func(b *testing.B) {
+			in := design(b, name)
+			b.ReportAllocs()
+			for b.Loop() {
+				if !made(in) {
+					b.Fatal("nothing was made")
+				}
+			}
+		})
+	}
 }

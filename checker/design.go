@@ -17,10 +17,11 @@ import (
 // design checks one design, and says what became of each list of waivers on it.
 func (c *Checker) design(ctx context.Context, in Input) (result.Design, []waive.Use) {
 	d := result.Design{File: in.Name, Disposition: result.NotReviewed, Sets: c.setsOf(in)}
-	deck, f := read(in, &d)
-	if len(d.Problems) > 0 {
+	derived := read(in, &d)
+	if derived == nil {
 		return d, nil
 	}
+	deck := derived.Deck
 	d.System = deck.System
 	for _, n := range deck.Unread {
 		d.Unread = append(d.Unread, result.Place{Pointer: n.Pointer, Span: n.Span, Text: n.Text})
@@ -29,7 +30,7 @@ func (c *Checker) design(ctx context.Context, in Input) (result.Design, []waive.
 	if len(d.Sets) == 0 {
 		return d, nil // naming none to the engine would mean all
 	}
-	for _, r := range c.engine.Evaluate(ctx, f, d.Document, deck.System, d.Sets...) {
+	for _, r := range c.engine.Evaluate(ctx, derived.Facts, d.Document, deck.System, d.Sets...) {
 		if r.Outcome == result.Within || r.Outcome == result.DoesNotApply {
 			d.Readings = append(d.Readings, r)
 		} else {
@@ -74,40 +75,41 @@ func titleBlock(d *result.Design, job *model.Job) {
 }
 
 // read takes a design from bytes to facts. It stops behind the stage that
-// finds problems: what comes after would only repeat them.
-func read(in Input, d *result.Design) (*model.Deck, *facts.Facts) {
+// finds problems: what comes after would only repeat them. The result is nil
+// where there are any.
+func read(in Input, d *result.Design) *facts.Derived {
 	if in.Err != nil {
 		d.Problems = []result.Problem{{Message: reason(in.Err)}}
-		return nil, nil
+		return nil
 	}
 	doc, err := source.Read(in.Name, in.Data)
 	if err != nil {
 		d.Problems = []result.Problem{unreadable(err)}
 		d.Document = source.Unread(in.Name, in.Data)
-		return nil, nil
+		return nil
 	}
 	d.Document = doc
 	for _, p := range schema.Validate("design", doc) {
 		d.Problems = append(d.Problems, result.Problem{Span: p.Span, Pointer: p.Pointer, Message: p.Message, Hint: p.Hint})
 	}
 	if len(d.Problems) > 0 {
-		return nil, nil
+		return nil
 	}
 	deck, problems := model.Read(doc)
 	for _, p := range problems {
 		d.Problems = append(d.Problems, result.Problem{Span: p.Node.Span, Pointer: p.Node.Pointer, Message: p.Message, Hint: p.Hint})
 	}
 	if len(d.Problems) == 0 {
-		f, faults := facts.Derive(deck)
+		derived, faults := facts.Derive(deck)
 		for _, p := range faults {
 			d.Problems = append(d.Problems, result.Problem{Span: place(doc, p.At), Pointer: p.At, Message: p.Message, Hint: p.Hint})
 		}
 		if len(faults) == 0 {
-			return deck, f
+			return derived
 		}
 	}
 	slices.SortStableFunc(d.Problems, func(a, b result.Problem) int { return cmp.Compare(a.Span.Start.Offset, b.Span.Start.Offset) })
-	return nil, nil
+	return nil
 }
 
 // unreadable is the problem of a text that is no YAML or JSON.
@@ -131,6 +133,9 @@ func place(doc *source.Document, pointer string) source.Span {
 // are nil where there are problems.
 func Facts(in Input) (*facts.Facts, []result.Problem) {
 	var d result.Design
-	_, f := read(in, &d)
-	return f, d.Problems
+	derived := read(in, &d)
+	if derived == nil {
+		return nil, d.Problems
+	}
+	return derived.Facts, nil
 }

@@ -14,14 +14,14 @@ import (
 // unknown.
 func Drawings(in Input, options draw.Options) ([]*paper.Sheet, []result.Problem, error) {
 	var d result.Design
-	deck, f := read(in, &d)
-	if len(d.Problems) > 0 {
+	derived := read(in, &d)
+	if derived == nil {
 		return nil, d.Problems, nil
 	}
 	options.Source = path.Base(in.Name)
 	if in.Name == "-" {
 		options.Source = "standard input"
 	}
-	sheets, err := draw.Sheets(deck, f, options)
+	sheets, err := draw.Sheets(derived, options)
 	return sheets, nil, err
 }

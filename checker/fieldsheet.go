@@ -11,9 +11,9 @@ import (
 // of the input's name. No check runs. The sheet is nil where there are problems.
 func FieldSheet(in Input) (*fieldsheet.Sheet, []result.Problem) {
 	var d result.Design
-	deck, f := read(in, &d)
-	if len(d.Problems) > 0 {
+	derived := read(in, &d)
+	if derived == nil {
 		return nil, d.Problems
 	}
-	return fieldsheet.Build(path.Base(in.Name), deck, f), nil
+	return fieldsheet.Build(path.Base(in.Name), derived), nil
 }

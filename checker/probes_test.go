@@ -141,11 +141,11 @@ func designProbe(t *testing.T, name string, data []byte, fits func([]result.Resu
 	if len(problems) > 0 {
 		t.Fatalf("%s: %v", name, problems[0])
 	}
-	f, faults := facts.Derive(deck)
+	derived, faults := facts.Derive(deck)
 	if len(faults) > 0 {
 		t.Fatalf("%s: %v", name, faults[0])
 	}
-	return probe{name: name, facts: f, doc: doc, fits: fits}
+	return probe{name: name, facts: derived.Facts, doc: doc, fits: fits}
 }
 
 // folders keeps the fixtures, which are read once.

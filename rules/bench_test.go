@@ -65,7 +65,7 @@ func BenchmarkEvaluate(b *testing.B) {
 	if len(wrong) > 0 {
 		b.Fatal(wrong)
 	}
-	f, undrawn := facts.Derive(deck)
+	derived, undrawn := facts.Derive(deck)
 	if len(undrawn) > 0 {
 		b.Fatal(undrawn)
 	}
@@ -75,7 +75,7 @@ func BenchmarkEvaluate(b *testing.B) {
 	}
 	b.ReportAllocs()
 	for b.Loop() {
-		if len(e.Evaluate(b.Context(), f, doc, deck.System)) == 0 {
+		if len(e.Evaluate(b.Context(), derived.Facts, doc, deck.System)) == 0 {
 			b.Fatal("no results")
 		}
 	}

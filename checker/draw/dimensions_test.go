@@ -59,7 +59,7 @@ func printed(t *testing.T, words string, metric bool) measure.Length {
 func TestDimensionsAreTrueToScale(t *testing.T) {
 	stated := regexp.MustCompile(`^scale (?:1:(\d+)|(\S+)" = 1'-0")$`)
 	for _, file := range designFiles() {
-		deck, _ := read(t, file)
+		deck := read(t, file).Deck
 		metric := deck.System == measure.Metric
 		rounding := measure.Inch / 32
 		if metric {

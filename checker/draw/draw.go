@@ -49,10 +49,14 @@ type drafter struct {
 	fonts *paper.Fonts
 }
 
-// Sheets draws a design that was read and derived without problems. The error
-// says that an option is unknown, or that the letters cannot be read.
-func Sheets(deck *model.Deck, f *facts.Facts, options Options) ([]*paper.Sheet, error) {
-	format, err := paperFormat(options.Paper, deck.System)
+func newDrafter(design *facts.Derived, fonts *paper.Fonts) *drafter {
+	return &drafter{deck: design.Deck, facts: design.Facts, out: &design.SettingOut, fonts: fonts}
+}
+
+// Sheets draws a design. The error says that an option is unknown, or that the
+// letters cannot be read.
+func Sheets(design *facts.Derived, options Options) ([]*paper.Sheet, error) {
+	format, err := paperFormat(options.Paper, design.Deck.System)
 	if err != nil {
 		return nil, err
 	}
@@ -66,7 +70,7 @@ func Sheets(deck *model.Deck, f *facts.Facts, options Options) ([]*paper.Sheet, 
 	if options.Report != nil && !ofOneDesign(options.Report) {
 		return nil, errors.New("findings can be drawn of one design at a time")
 	}
-	d := &drafter{deck: deck, facts: f, out: facts.SetOut(deck), fonts: fonts}
+	d := newDrafter(design, fonts)
 	set := newSheetSet(d, format, options)
 	for _, view := range options.Views {
 		drawings, err := d.drawings(view)

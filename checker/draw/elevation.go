@@ -23,7 +23,7 @@ func (d *drafter) frontElevation(s pencil, i int) *figure {
 	p.frontGuards()
 	p.frontStairs()
 	f.line(p.at(box.Min.X, 0), p.at(box.Max.X, 0), paper.Bold)
-	f.anchor(p.plan.At, p.at((box.Min.X+box.Max.X)/2, 0))
+	f.anchor(p.p.At, p.at((box.Min.X+box.Max.X)/2, 0))
 	f.fence()
 	f.chain(below, []stretch{{from: p.at(box.Min.X, 0), to: p.at(box.Max.X, 0), value: box.Max.X - box.Min.X}})
 	p.frontHeights(box)
@@ -76,7 +76,7 @@ func (p *planner) frontBeams(l levels) []tall {
 			}
 			f.draw(paper.Rectangle(p.at(from, top), p.at(to, under), paper.Edge, paper.White))
 			if k == 0 {
-				f.anchor(b.At, p.at(from+(to-from)/5, (top+under)/2))
+				f.anchor(b.Beam.At, p.at(from+(to-from)/5, (top+under)/2))
 			}
 		}
 	}

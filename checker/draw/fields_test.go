@@ -64,11 +64,11 @@ func drawWithout(t *testing.T, fonts *paper.Fonts, root *source.Node, field stri
 	if len(problems) > 0 {
 		return 0 // what is left refers to what was left out
 	}
-	f, faults := facts.Derive(deck)
+	derived, faults := facts.Derive(deck)
 	if len(faults) > 0 {
 		return 0
 	}
-	d := &drafter{deck: deck, facts: f, out: facts.SetOut(deck), fonts: fonts}
+	d := newDrafter(derived, fonts)
 	n := 0
 	for _, view := range Views() {
 		list, err := d.drawings(view)
@@ -161,9 +161,9 @@ func BenchmarkPlan(b *testing.B) {
 		b.Fatal(err)
 	}
 	deck, _ := model.Read(doc)
-	f, _ := facts.Derive(deck)
+	derived, _ := facts.Derive(deck)
 	for b.Loop() {
-		if _, err := Sheets(deck, f, Options{Views: []View{Plan}}); err != nil {
+		if _, err := Sheets(derived, Options{Views: []View{Plan}}); err != nil {
 			b.Fatal(err)
 		}
 	}

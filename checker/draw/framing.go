@@ -278,7 +278,7 @@ func (p *planner) frameAnchors() {
 	if p.plan.Joists != nil {
 		f.anchor(p.plan.Joists.At, p.joistSpot())
 	}
-	f.anchor(p.plan.At, f.at(c))
+	f.anchor(p.p.At, f.at(c))
 }
 
 // joistSpot is a place on a joist somewhere in the middle.

@@ -20,10 +20,10 @@ func (p *planner) beams(flush bool) {
 			continue
 		}
 		stroke, sign := paper.Hidden, symbolDropped
-		switch m := p.beam(b); {
+		switch {
 		case b.Flush:
 			stroke, sign = paper.Edge, symbolFlush
-		case m == nil || m.Kind == nil: // below the joists or between them
+		case b.Beam.Kind == nil: // below the joists or between them
 			stroke, sign = paper.Open, symbolOpen
 		}
 		f.use(sign)
@@ -32,7 +32,7 @@ func (p *planner) beams(flush bool) {
 			f.draw(p.bar(line, b.Width, stroke, paper.NoFill)...)
 			f.line(f.at(line.A), f.at(line.B), paper.Center)
 			if k == 0 {
-				f.anchor(b.At, f.at(line.At(line.Length()/4)))
+				f.anchor(b.Beam.At, f.at(line.At(line.Length()/4)))
 			}
 		}
 		if b.Width == 0 {
@@ -215,24 +215,18 @@ func (p *planner) frameWords() {
 }
 
 func (p *planner) beamWords(b *facts.BeamPlan) []string {
-	for i := range p.p.Beams {
-		m := &p.p.Beams[i]
-		if m.At != b.At {
-			continue
-		}
-		line := "beam " + b.Mark + ","
-		if m.Plies != nil && m.Plies.V > 1 {
-			line += " (" + strconv.FormatInt(m.Plies.V, 10) + ")"
-		}
-		line = spaced(line, p.size(&m.Member))
-		kind := words(m.Kind)
-		if kind == "" {
-			kind = "dropped or flush: not shown"
-			p.f.miss("kind of beam " + b.Mark + " (dropped or flush)")
-		}
-		return []string{line, kind}
+	m := b.Beam
+	line := "beam " + b.Mark + ","
+	if m.Plies != nil && m.Plies.V > 1 {
+		line += " (" + strconv.FormatInt(m.Plies.V, 10) + ")"
 	}
-	return nil
+	line = spaced(line, p.size(&m.Member))
+	kind := words(m.Kind)
+	if kind == "" {
+		kind = "dropped or flush: not shown"
+		p.f.miss("kind of beam " + b.Mark + " (dropped or flush)")
+	}
+	return []string{line, kind}
 }
 
 func (p *planner) postWords() []string {

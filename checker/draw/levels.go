@@ -5,7 +5,6 @@ import (
 	"plumbrule/checker/facts"
 	"plumbrule/checker/geometry"
 	"plumbrule/checker/measure"
-	"plumbrule/checker/model"
 )
 
 // levels are heights under the walking surface, which is zero, downwards. What
@@ -35,9 +34,9 @@ func (p *planner) levels() levels {
 // beamLevels gives top and underside of a beam; ok is false where the design
 // does not show what they follow from.
 func (p *planner) beamLevels(b *facts.BeamPlan, l levels) (top, under measure.Length, ok bool) {
-	m := p.beam(b)
+	m := b.Beam
 	switch {
-	case m == nil || m.Dimensions() == nil:
+	case m.Dimensions() == nil:
 		p.f.miss("size of beam " + b.Mark)
 		return 0, 0, false
 	case m.Kind == nil:
@@ -49,15 +48,6 @@ func (p *planner) beamLevels(b *facts.BeamPlan, l levels) (top, under measure.Le
 		return l.boards, l.boards + m.Dimensions().V.Depth, true
 	}
 	return l.joists, l.joists + m.Dimensions().V.Depth, true
-}
-
-func (p *planner) beam(b *facts.BeamPlan) *model.Beam {
-	for i := range p.p.Beams {
-		if p.p.Beams[i].At == b.At {
-			return &p.p.Beams[i]
-		}
-	}
-	return nil
 }
 
 // post is the fact of one post.

@@ -302,7 +302,7 @@ func (p *planner) surfaceWords() {
 func (p *planner) surfaceAnchors() {
 	f := p.f
 	c, _ := deepest(p.plan.Outline, nil)
-	f.anchor(p.plan.At, f.at(c))
+	f.anchor(p.p.At, f.at(c))
 	for i, edge := range p.plan.Edges {
 		e := p.plan.Outline.Edge(i)
 		if _, described := p.p.Edges.Get(edge.Name); described {

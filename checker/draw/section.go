@@ -32,7 +32,7 @@ func (d *drafter) section(s pencil, i int) *figure {
 	p.sectionLedger(x, l)
 	front := parts[len(parts)-1].To
 	guarded := p.sectionGuard(x, front)
-	f.anchor(p.plan.At, p.at(front/2, 0))
+	f.anchor(p.p.At, p.at(front/2, 0))
 	f.fence()
 	p.sectionChains(x, front, guarded)
 	for _, h := range heights {
@@ -163,14 +163,14 @@ func (p *planner) sectionBeams(x measure.Length, l levels) {
 				continue
 			}
 			f.draw(paper.Rectangle(p.at(y-b.Width/2, top), p.at(y+b.Width/2, under), paper.Cut, paper.Shade))
-			if m := p.beam(b); m.Plies != nil && m.Plies.V < 8 {
+			if m := b.Beam; m.Plies != nil && m.Plies.V < 8 {
 				for n := measure.Length(1); n < measure.Length(m.Plies.V); n++ {
 					ply := y - b.Width/2 + b.Width*n/measure.Length(m.Plies.V)
 					f.line(p.at(ply, top), p.at(ply, under), paper.Thin)
 				}
 			}
 			f.use(symbolCut)
-			f.anchor(b.At, p.at(y, (top+under)/2))
+			f.anchor(b.Beam.At, p.at(y, (top+under)/2))
 			f.note(p.at(y+b.Width/3, (top+under)/2), p.beamWords(b)...)
 		}
 	}

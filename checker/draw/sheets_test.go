@@ -37,8 +37,8 @@ func fixture(name string) string {
 	return filepath.Join("..", "..", "fixtures", "designs", name+".deck.yaml")
 }
 
-// read takes a design to its deck and facts, without any rule.
-func read(t *testing.T, file string) (*model.Deck, *facts.Facts) {
+// read takes a design to what follows from it, without any rule.
+func read(t *testing.T, file string) *facts.Derived {
 	t.Helper()
 	data, err := os.ReadFile(file)
 	if err != nil {
@@ -52,18 +52,18 @@ func read(t *testing.T, file string) (*model.Deck, *facts.Facts) {
 	if len(problems) > 0 {
 		t.Fatalf("%s: %s", file, problems[0].Message)
 	}
-	f, faults := facts.Derive(deck)
+	derived, faults := facts.Derive(deck)
 	if len(faults) > 0 {
 		t.Fatalf("%s: %s", file, faults[0].Message)
 	}
-	return deck, f
+	return derived
 }
 
 func sheets(t *testing.T, file string, options draw.Options) []*paper.Sheet {
 	t.Helper()
-	deck, f := read(t, file)
+	derived := read(t, file)
 	options.Source = filepath.Base(file)
-	list, err := draw.Sheets(deck, f, options)
+	list, err := draw.Sheets(derived, options)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -103,9 +103,9 @@ func TestSameBytes(t *testing.T) {
 }
 
 func TestOptions(t *testing.T) {
-	deck, f := read(t, fixture("alder-lane"))
+	derived := read(t, fixture("alder-lane"))
 	for _, options := range []draw.Options{{Paper: "napkin"}, {Views: []draw.View{"attic"}}} {
-		if _, err := draw.Sheets(deck, f, options); err == nil || !strings.Contains(err.Error(), "unknown") {
+		if _, err := draw.Sheets(derived, options); err == nil || !strings.Contains(err.Error(), "unknown") {
 			t.Errorf("%+v: %v", options, err)
 		}
 	}

@@ -30,6 +30,9 @@ type girder struct {
 
 // addBeams works out the beams of a platform and the posts below them.
 func (f *Facts) addBeams(fr *frame) {
+	if !fr.placed() {
+		return // what they carry is not known
+	}
 	for i := range fr.beams {
 		c := &fr.beams[i]
 		g := &girder{frame: fr, c: c, crossings: fr.crossings(c)}

@@ -12,15 +12,16 @@ import (
 // contradictions lists what one part of the description says against another,
 // so that neither can be believed: a post beyond the end of its beam, a stair
 // off its edge. Nothing is derived from such a design.
-func contradictions(deck *model.Deck, surfaces []*surface) []Problem {
-	c := &contradicting{system: deck.System}
-	for _, s := range surfaces {
+func contradictions(w *worked) []Problem {
+	c := &contradicting{system: w.deck.System}
+	for _, s := range w.surfaces {
 		c.support(s)
+		c.devices(s)
 		c.layout(s)
 		c.beams(s)
 	}
-	for i := range deck.Stairs {
-		c.stair(newStair(deck, nil, surfaces, i))
+	for _, st := range w.stairs {
+		c.stair(st)
 	}
 	return c.problems
 }
@@ -41,6 +42,15 @@ func (c *contradicting) support(s *surface) {
 	if words(s.p.Support) == "freestanding" && s.p.Ledger != nil {
 		c.say(s.p.Ledger.At, "leave the ledger out, or write `support: ledger`", "the platform is said to be freestanding, and has a ledger")
 	}
+}
+
+// devices finds a number of ties to the house that their places do not make up.
+func (c *contradicting) devices(s *surface) {
+	d := s.p.LateralDevices
+	if d == nil || d.Count == nil || len(d.Positions) == 0 || d.Count.V == int64(len(d.Positions)) {
+		return
+	}
+	c.say(d.Count.At, "", "%d lateral devices are counted, and places given for %d", d.Count.V, len(d.Positions))
 }
 
 // layout finds a spacing that joists cannot be laid out at.

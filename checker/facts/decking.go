@@ -8,14 +8,21 @@ import (
 	"plumbrule/checker/model"
 )
 
+// covering is how far the boards of a platform reach; nil where it does not
+// follow from what is shown.
+type covering struct {
+	past  *measure.Length // decking past the outline as described
+	depth *measure.Length // that rows of boards cover, across their run, on a rectangle
+}
+
 // addDecking works out the boards of a platform over the joists found before.
-func (f *Facts) addDecking(s *surface) {
-	d := s.p.Decking
+func (f *Facts) addDecking(fr *frame) {
+	d := fr.p.Decking
 	if d == nil {
 		return
 	}
 	fact := Decking{
-		At: []string{d.At}, Platform: s.label,
+		At: []string{d.At}, Platform: fr.label,
 		Material: shown(d.Material), Nominal: shown(d.Nominal), Thickness: shown(d.Thickness),
 		BoardWidth: shown(d.BoardWidth), Gap: shown(d.Gap), BoardAngle: shown(d.BoardAngle),
 		ListedStraight: shown(d.ListedStraight), ListedDiagonal: shown(d.ListedDiagonal),
@@ -25,7 +32,7 @@ func (f *Facts) addDecking(s *surface) {
 	if frame := d.PictureFrame; frame != nil {
 		fact.PictureFrame, fact.FrameBlocking = true, shown(frame.Blocking)
 	}
-	if n := len(f.Joists); s.p.Joists != nil && n > 0 {
+	if n := len(f.Joists); fr.p.Joists != nil && n > 0 {
 		under := f.Joists[n-1]
 		fact.JoistSpacing, fact.JoistCount = under.Spacing, under.Count
 	}
@@ -34,17 +41,17 @@ func (f *Facts) addDecking(s *surface) {
 			fact.SpanAlongBoard = of(scaled(spacing.Value, 1/cos), append(append([]string{}, angle.At...), spacing.At...)...)
 		}
 	}
-	s.rows(&fact, d)
+	fr.boards.rows(&fact, d)
 	f.Decking = append(f.Decking, fact)
 }
 
 // rows counts the rows of boards that run square across the joists of a
 // rectangle without a border, and the width left for the last of them. A rip
 // that the description states is taken instead.
-func (s *surface) rows(fact *Decking, d *model.Decking) {
-	if depth, ok := s.deckedDepth(); ok && fact.BoardAngle != nil && fact.BoardAngle.Value == 0 &&
+func (c *covering) rows(fact *Decking, d *model.Decking) {
+	if c.depth != nil && fact.BoardAngle != nil && fact.BoardAngle.Value == 0 &&
 		!fact.PictureFrame && d.BoardWidth != nil && d.Gap != nil {
-		if rows, err := geometry.BoardRows(depth, d.BoardWidth.V, d.Gap.V); err == nil {
+		if rows, err := geometry.BoardRows(*c.depth, d.BoardWidth.V, d.Gap.V); err == nil {
 			fact.Rows = of(int64(rows.Count), d.At)
 			fact.LastRip = of(rows.Last, d.BoardWidth.At, d.Gap.At)
 		}
@@ -54,32 +61,37 @@ func (s *surface) rows(fact *Decking, d *model.Decking) {
 	}
 }
 
-// deckedDepth is the depth that rows of boards cover, across their run, edge
-// to edge of the decking; false where it does not follow from what is shown.
-func (s *surface) deckedDepth() (measure.Length, bool) {
-	if s.ring == nil || s.p.Joists == nil || len(s.ring) != 4 || s.p.Joists.Direction == nil {
-		return 0, false
+// covering works out how far the boards reach, edge to edge of the decking.
+func (s *surface) covering() covering {
+	past, ok := s.deckingPast()
+	if !ok {
+		return covering{}
+	}
+	c := covering{past: &past}
+	if s.p.Joists == nil || s.p.Joists.Direction == nil || !s.rectangular() {
+		return c
+	}
+	l := layout{turned: words(s.p.Joists.Direction) == "along_house"}
+	ends := measure.Length(2)
+	if !l.turned && isHouse(s.names[0]) {
+		ends = 1 // boards stop at the house
+	}
+	depth := depthOf(l.plan(s.ring)) + ends*past
+	c.depth = &depth
+	return c
+}
+
+// rectangular reports whether the outline has four square corners.
+func (s *surface) rectangular() bool {
+	if len(s.ring) != 4 {
+		return false
 	}
 	for _, interior := range s.ring.InteriorAngles() {
 		if degrees(interior) != 90*perDegree {
-			return 0, false
+			return false
 		}
 	}
-	turned := words(s.p.Joists.Direction) == "along_house"
-	ring := s.ring
-	if turned {
-		l := layout{turned: true}
-		ring = l.plan(ring)
-	}
-	overhang, ok := s.deckingPast()
-	if !ok {
-		return 0, false
-	}
-	ends := measure.Length(2)
-	if !turned && isHouse(s.names[0]) {
-		ends = 1 // boards stop at the house
-	}
-	return depthOf(ring) + ends*overhang, true
+	return true
 }
 
 // deckingPast is how far the decking reaches past the outline as described.

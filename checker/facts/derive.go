@@ -7,47 +7,89 @@ import (
 	"plumbrule/checker/model"
 )
 
+// Derived is a deck with what follows from it, all of one working out.
+type Derived struct {
+	Deck *model.Deck
+	// Facts is the document that checks read.
+	Facts *Facts
+	// SettingOut is the shapes behind it, for drawings and field sheets.
+	SettingOut SettingOut
+}
+
 // Derive works out what the deck is. The deck must have been read without
 // problems; what it does not show stays out of the result. The problems are
 // outlines that enclose no surface, and parts that contradict each other; with
-// any of them the facts are nil.
-func Derive(deck *model.Deck) (*Facts, []Problem) {
-	f := &Facts{Units: deck.System.String(), Site: site(deck)}
-	if deck.House != nil {
-		f.House.At, f.House.Stories = []string{deck.House.At}, shown(deck.House.Stories)
+// any of them the result is nil.
+func Derive(deck *model.Deck) (*Derived, []Problem) {
+	w, problems := workOut(deck)
+	if len(problems) > 0 {
+		return nil, problems
 	}
+	return &Derived{Deck: deck, Facts: w.facts(), SettingOut: w.setOut()}, nil
+}
+
+// worked is a deck with every part laid out, once. Facts and setting out are
+// written from it, so that they cannot disagree.
+type worked struct {
+	deck     *model.Deck
+	surfaces []*surface
+	stairs   []*stair
+	frames   []*frame // one for each surface
+	fronts   []front
+}
+
+// workOut lays the deck out; nothing is placed of one that contradicts itself.
+func workOut(deck *model.Deck) (*worked, []Problem) {
+	w := &worked{deck: deck}
 	var problems []Problem
 	engineer := newEngineer(deck)
-	surfaces := make([]*surface, len(deck.Platforms))
 	for i := range deck.Platforms {
 		s := newSurface(deck, engineer, i)
-		surfaces[i] = s
+		w.surfaces = append(w.surfaces, s)
 		problems = append(problems, s.problems...)
-	}
-	if len(problems) == 0 {
-		problems = contradictions(deck, surfaces)
 	}
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	for _, s := range surfaces {
-		f.Platforms = append(f.Platforms, s.platform())
-		f.Corners = append(f.Corners, s.corners()...)
-		f.Edges = append(f.Edges, s.edges()...)
-		fr := f.addFrame(s)
-		f.addDecking(s)
+	for i := range deck.Stairs {
+		w.stairs = append(w.stairs, newStair(deck, engineer, w.surfaces, i))
+	}
+	if problems := contradictions(w); len(problems) > 0 {
+		return nil, problems
+	}
+	for _, s := range w.surfaces {
+		w.frames = append(w.frames, newFrame(s))
+	}
+	w.fronts = findFronts(deck, w.surfaces)
+	return w, nil
+}
+
+// facts writes the document.
+func (w *worked) facts() *Facts {
+	deck := w.deck
+	f := &Facts{Units: deck.System.String(), Site: site(deck)}
+	if deck.House != nil {
+		f.House.At, f.House.Stories = []string{deck.House.At}, shown(deck.House.Stories)
+	}
+	for _, fr := range w.frames {
+		f.Platforms = append(f.Platforms, fr.platform())
+		f.Corners = append(f.Corners, fr.corners()...)
+		f.Edges = append(f.Edges, fr.edges()...)
+		f.addStatedHeight(fr.surface)
+		f.addJoists(fr)
+		f.addDecking(fr)
 		f.addBeams(fr)
 		f.addLedger(fr)
 		f.addJoined(fr)
 	}
 	f.addSpecials(deck)
 	f.addGuards(deck)
-	for i := range deck.Stairs {
-		f.addStair(newStair(deck, engineer, surfaces, i))
+	for _, st := range w.stairs {
+		f.addStair(st)
 	}
-	f.addOpenings(deck, surfaces)
-	f.addMeasured(deck, surfaces)
-	return f, nil
+	f.addOpenings(w.fronts)
+	f.addMeasured(deck)
+	return f
 }
 
 // Problem is a part of the design that cannot be drawn.

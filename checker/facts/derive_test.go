@@ -12,6 +12,12 @@ import (
 // derive reads a design and derives its facts; the design must have no problems.
 func derive(t *testing.T, design string) *facts.Facts {
 	t.Helper()
+	return derived(t, design).Facts
+}
+
+// derived is derive with the shapes behind the facts.
+func derived(t *testing.T, design string) *facts.Derived {
+	t.Helper()
 	doc, err := source.Read("test.deck.yaml", []byte("deck: 1\n"+design))
 	if err != nil {
 		t.Fatal(err)
@@ -20,11 +26,11 @@ func derive(t *testing.T, design string) *facts.Facts {
 	for _, p := range problems {
 		t.Fatalf("%v: %s", p.Node.Span.Start, p.Message)
 	}
-	f, faults := facts.Derive(deck)
+	d, faults := facts.Derive(deck)
 	for _, p := range faults {
 		t.Fatalf("%s: %s", p.At, p.Message)
 	}
-	return f
+	return d
 }
 
 // length parses a length; the test fails when it cannot.

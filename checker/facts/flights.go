@@ -154,8 +154,8 @@ func (f *flight) fact(st *stair, i int) Flight {
 		for _, h := range f.heights {
 			total += h.Value
 		}
-		if f.unit != nil && len(f.measuredRisers) == 0 && f.first == nil && f.last == nil && len(st.flights) == 1 {
-			total = st.total.Value // not the rounded part added up
+		if f.unit != nil && len(f.measuredRisers) == 0 && f.first == nil && f.last == nil {
+			total = f.divided(st, total)
 		}
 		fact.Rise = of(total, greatest.At...)
 	}
@@ -167,6 +167,18 @@ func (f *flight) fact(st *stair, i int) Flight {
 		fact.CrossFall = st.crossFall(b)
 	}
 	return fact
+}
+
+// divided is the rise that the risers are equal parts of, where it is the
+// flight's alone, and not the rounded parts added up.
+func (f *flight) divided(st *stair, sum measure.Length) measure.Length {
+	switch {
+	case f.total != nil:
+		return f.total.Value
+	case len(st.flights) == 1:
+		return st.total.Value
+	}
+	return sum
 }
 
 // depths sets the least and greatest tread.
@@ -217,7 +229,7 @@ func (f *flight) slope(st *stair, fact *Flight) {
 		fact.Throat = shown(k.Throat)
 	}
 	f.cuts(st, fact)
-	fact.StringerRun = fact.Run
+	fact.StringerRun = st.stringerRun(f)
 	if f.unit == nil || f.depth == nil {
 		return
 	}

@@ -9,7 +9,7 @@ import (
 )
 
 // addMeasured works out what was read off the work.
-func (f *Facts) addMeasured(deck *model.Deck, surfaces []*surface) {
+func (f *Facts) addMeasured(deck *model.Deck) {
 	for i := range deck.Measured {
 		m := &deck.Measured[i]
 		switch words(m.What) {
@@ -20,7 +20,7 @@ func (f *Facts) addMeasured(deck *model.Deck, surfaces []*surface) {
 		case "level":
 			f.Levels = append(f.Levels, level(m))
 		case "joists":
-			f.JoistMarks = append(f.JoistMarks, f.joistMarks(m, surfaces))
+			f.JoistMarks = append(f.JoistMarks, f.joistMarks(m))
 		}
 	}
 }
@@ -118,9 +118,9 @@ func steeper(rise, run, otherRise, otherRun measure.Length) bool {
 }
 
 // joistMarks compares marks read on a ledger or rim with the layout.
-func (f *Facts) joistMarks(m *model.Measured, surfaces []*surface) JoistMarks {
+func (f *Facts) joistMarks(m *model.Measured) JoistMarks {
 	fact := JoistMarks{At: []string{m.At}, On: words(m.Along)}
-	layout := f.layoutOf(m, surfaces)
+	layout := f.layoutOf(m)
 	if layout == nil || len(layout.Marks) == 0 || len(m.Positions) == 0 {
 		return fact
 	}
@@ -140,9 +140,9 @@ func (f *Facts) joistMarks(m *model.Measured, surfaces []*surface) JoistMarks {
 
 // layoutOf finds the joists that marks were read of: those of the platform
 // named, or the only ones.
-func (f *Facts) layoutOf(m *model.Measured, surfaces []*surface) *Joists {
+func (f *Facts) layoutOf(m *model.Measured) *Joists {
 	for i := range f.Joists {
-		if m.Platform != nil && f.Joists[i].Platform == m.Platform.V || m.Platform == nil && len(surfaces) == 1 {
+		if m.Platform != nil && f.Joists[i].Platform == m.Platform.V || m.Platform == nil && len(f.Platforms) == 1 {
 			return &f.Joists[i]
 		}
 	}

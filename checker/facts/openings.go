@@ -6,39 +6,54 @@ import (
 	"plumbrule/checker/model"
 )
 
-// addOpenings works out the doors and windows of the house against the
-// platforms in front of them.
-func (f *Facts) addOpenings(deck *model.Deck, surfaces []*surface) {
+// front is a door or window of the house with the platform in front of it.
+type front struct {
+	opening *model.Opening
+	surface *surface // nil where no platform lies there
+	// stretch is the platform straight out from the middle of the opening, from
+	// the house edge, where before is true.
+	stretch geometry.Interval
+	before  bool
+}
+
+// findFronts finds the platform in front of every opening of the house.
+func findFronts(deck *model.Deck, surfaces []*surface) []front {
 	if deck.House == nil {
-		return
+		return nil
 	}
-	for i := range deck.House.Openings {
-		o := &deck.House.Openings[i]
-		front := opposite(o, surfaces)
-		switch words(o.Kind) {
-		case "door":
-			f.Doors = append(f.Doors, door(o, front))
-		case "window":
-			f.Windows = append(f.Windows, window(o, front))
-		}
+	list := make([]front, len(deck.House.Openings))
+	for i := range list {
+		list[i] = opposite(&deck.House.Openings[i], surfaces)
 	}
+	return list
 }
 
 // opposite finds the platform in front of an opening: the one it names, or the
 // one whose house edge lies there.
-func opposite(o *model.Opening, surfaces []*surface) *surface {
+func opposite(o *model.Opening, surfaces []*surface) front {
 	for _, s := range surfaces {
-		if o.Platform != nil {
-			if s.label == o.Platform.V {
-				return s
-			}
+		if o.Platform != nil && s.label != o.Platform.V {
 			continue
 		}
-		if _, ok := s.inFront(o); ok {
-			return s
+		stretch, ok := s.inFront(o)
+		if ok || o.Platform != nil {
+			return front{opening: o, surface: s, stretch: stretch, before: ok}
 		}
 	}
-	return nil
+	return front{opening: o}
+}
+
+// addOpenings works out the doors and windows of the house against the
+// platforms in front of them.
+func (f *Facts) addOpenings(fronts []front) {
+	for i := range fronts {
+		switch words(fronts[i].opening.Kind) {
+		case "door":
+			f.Doors = append(f.Doors, fronts[i].door())
+		case "window":
+			f.Windows = append(f.Windows, fronts[i].window())
+		}
+	}
 }
 
 // inFront is the stretch of the platform straight out from the middle of an
@@ -68,22 +83,22 @@ func (s *surface) inFront(o *model.Opening) (geometry.Interval, bool) {
 	return geometry.Interval{}, false
 }
 
-func door(o *model.Opening, front *surface) Door {
+func (f *front) door() Door {
+	o, s := f.opening, f.surface
 	d := Door{
 		At: []string{o.At}, StepDown: shown(o.ThresholdAboveDecking), SwingsOver: shown(o.SwingsOverDeck),
 		RequiredExit: shown(o.RequiredEgressDoor), ClearWidth: shown(o.ClearWidth),
 		LandingDepth: shown(o.LandingDepth), LandingWidth: shown(o.LandingAlong),
 	}
-	if front == nil {
+	if s == nil {
 		return d
 	}
-	d.Platform = front.label
-	stretch, ok := front.inFront(o)
-	if ok && d.LandingDepth == nil {
-		d.LandingDepth = of(stretch.Length(), o.At, front.p.Outline.At)
+	d.Platform = s.label
+	if f.before && d.LandingDepth == nil {
+		d.LandingDepth = of(f.stretch.Length(), o.At, s.p.Outline.At)
 	}
-	if ok && d.LandingWidth == nil && o.ClearWidth != nil {
-		d.LandingWidth = front.widthBefore(o, stretch.From)
+	if f.before && d.LandingWidth == nil && o.ClearWidth != nil {
+		d.LandingWidth = s.widthBefore(o, f.stretch.From)
 	}
 	return d
 }
@@ -100,13 +115,14 @@ func (s *surface) widthBefore(o *model.Opening, house measure.Length) *Length {
 	return nil
 }
 
-func window(o *model.Opening, front *surface) Window {
+func (f *front) window() Window {
+	o := f.opening
 	w := Window{
 		At: []string{o.At}, Egress: shown(o.Egress),
 		PathHeight: shown(o.ClearPathHeight), PathWidth: shown(o.ClearPathWidth), WellToFrame: shown(o.WellTopBelowFraming),
 	}
-	if front != nil {
-		w.Platform = front.label
+	if f.surface != nil {
+		w.Platform = f.surface.label
 	}
 	return w
 }

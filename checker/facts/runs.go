@@ -7,39 +7,23 @@ import (
 	"plumbrule/checker/measure"
 )
 
-// frame is the joists of a platform, cut to pieces, with the beams they cross.
-// It is empty where the joists cannot be placed.
-type frame struct {
-	*surface
-	layout layout
-	beams  []carrier
-	pieces []piece
-}
-
-// addFrame works out the joists of a platform: layout, spans, cantilevers,
+// addJoists works out the joists of a platform: layout, spans, cantilevers,
 // cut lengths and the spans stated by hand.
-func (f *Facts) addFrame(s *surface) *frame {
-	fr := &frame{surface: s}
-	if s.p.Joists == nil {
-		return fr
+func (f *Facts) addJoists(fr *frame) {
+	if fr.p.Joists == nil {
+		return
 	}
-	fr.layout = s.layOut()
-	f.Joists = append(f.Joists, s.joists(&fr.layout))
-	g := gathering{s: s, l: &fr.layout}
-	if l := &fr.layout; l.missing == "" {
-		ring := l.plan(s.frame)
-		fr.beams = s.carriers(l)
-		f.Joists[len(f.Joists)-1].BeamsCrossed = crossed(fr.beams, l.centers, s.p.Joists.At)
-		for _, x := range l.centers {
-			fr.pieces = append(fr.pieces, s.pieces(l, ring, fr.beams, x)...)
-		}
+	joists, g := fr.joists(), gathering{s: fr.surface, l: &fr.layout}
+	if fr.placed() {
+		joists.BeamsCrossed = crossed(fr.beams, fr.layout.centers, fr.p.Joists.At)
 		for i := range fr.pieces {
 			g.take(&fr.pieces[i])
 		}
 	} else {
-		g.add(JoistSpan{Missing: []string{l.missing}}) // stands for all joists: none can be placed
+		g.add(JoistSpan{Missing: []string{fr.layout.missing}}) // stands for all joists: none can be placed
 	}
 	g.engineer()
+	f.Joists = append(f.Joists, joists)
 	f.JoistSpans = append(f.JoistSpans, g.spans...)
 	f.JoistCantilevers = append(f.JoistCantilevers, g.cantilevers...)
 	f.JoistRuns = append(f.JoistRuns, g.runs...)
@@ -47,7 +31,6 @@ func (f *Facts) addFrame(s *surface) *frame {
 	if g.lost != nil {
 		f.Unsupported = append(f.Unsupported, *g.lost)
 	}
-	return fr
 }
 
 // crossed counts the dropped beams that any joist line meets.
@@ -63,11 +46,11 @@ func crossed(beams []carrier, lines []measure.Length, at string) *Count {
 }
 
 // joists is the fact of the layout.
-func (s *surface) joists(l *layout) Joists {
-	j := s.p.Joists
+func (fr *frame) joists() Joists {
+	j, l := fr.p.Joists, &fr.layout
 	f := Joists{
-		At: []string{j.At}, Platform: s.label,
-		Layout: shown(j.Layout), Spacing: l.spacing, Size: s.size(&j.Member),
+		At: []string{j.At}, Platform: fr.label,
+		Layout: shown(j.Layout), Spacing: l.spacing, Size: fr.size(&j.Member),
 		Marks: l.marks,
 	}
 	if d := j.Dimensions(); d != nil {
@@ -76,7 +59,7 @@ func (s *surface) joists(l *layout) Joists {
 	if r := j.LateralRestraint; r != nil {
 		f.RestraintAtEnds, f.RestraintAtBeams, f.RestraintDepth = shown(r.Ends), shown(r.AtBeams), shown(r.Depth)
 	}
-	for _, missing := range []string{l.missing, s.frameMissing} {
+	for _, missing := range []string{l.missing, fr.frameMissing} {
 		if missing != "" && !slices.Contains(f.Missing, missing) {
 			f.Missing = append(f.Missing, missing)
 		}
@@ -267,51 +250,19 @@ func (s *surface) loads() (live, snow *Pressure) {
 
 // cut adds the piece to the joists of its cut length.
 func (g *gathering) cut(p *piece) {
-	length, ok := g.cutLength(p)
+	length := p.stick.Length()
 	for i := range g.runs {
 		run := &g.runs[i]
-		if same := run.Length != nil && ok && run.Length.Value == length || run.Length == nil && !ok; same {
+		if same := run.Length != nil && p.isCut && run.Length.Value == length || run.Length == nil && !p.isCut; same {
 			run.Count++
 			return
 		}
 	}
 	run := JoistRun{At: []string{g.s.p.Joists.At}, Platform: g.s.label, Count: 1}
-	if ok {
+	if p.isCut {
 		run.Length = of(length, g.places()...)
 	}
 	g.runs = append(g.runs, run)
-}
-
-// cutLength is the stretch less what closes it at either end: the ledger or
-// header it hangs on, the rim joist nailed over it.
-func (g *gathering) cutLength(p *piece) (measure.Length, bool) {
-	if g.s.frameMissing != "" {
-		return 0, false
-	}
-	from, ok1 := g.end(p, &p.bearings[0], p.reach.From, 1)
-	to, ok2 := g.end(p, &p.bearings[len(p.bearings)-1], p.reach.To, -1)
-	return to - from, ok1 && ok2
-}
-
-// end is where the stick ends, inwards being the direction into the piece.
-func (g *gathering) end(p *piece, b *bearing, edge measure.Length, inwards measure.Length) (measure.Length, bool) {
-	for i := range p.resting {
-		if h := &p.resting[i]; h.endsAt(edge) {
-			return h.center + inwards*h.half, h.missing == ""
-		}
-	}
-	if b.ends && b.endsAt(edge) {
-		return b.center + inwards*b.half, b.missing == ""
-	}
-	rim := g.s.p.RimJoist
-	if rim == nil || rim.Dimensions() == nil {
-		return 0, false
-	}
-	thickness := rim.Dimensions().V.Thickness
-	if rim.Plies != nil {
-		thickness *= measure.Length(rim.Plies.V)
-	}
-	return edge + inwards*thickness, true
 }
 
 // stated compares spans written by hand with the ones derived.
@@ -322,15 +273,9 @@ func (g *gathering) stated() []StatedSpan {
 		if written == nil {
 			return
 		}
-		nearest := (*Length)(nil)
-		for _, d := range derived {
-			if d != nil && (nearest == nil || apart(d.Value, written.Value) < apart(nearest.Value, written.Value)) {
-				nearest = d
-			}
-		}
-		entry := StatedSpan{At: written.At, What: what, Stated: *written, Derived: nearest}
-		if nearest != nil {
-			entry.Difference = of(apart(nearest.Value, written.Value), written.At...)
+		entry := StatedSpan{At: written.At, What: what, Stated: *written, Derived: nearest(written.Value, derived)}
+		if entry.Derived != nil {
+			entry.Difference = of(apart(entry.Derived.Value, written.Value), written.At...)
 		}
 		list = append(list, entry)
 	}

@@ -7,53 +7,54 @@ import (
 	"plumbrule/checker/model"
 )
 
-// SetOut works out where everything lies. The deck must have been derived
-// without problems.
-func SetOut(deck *model.Deck) *SettingOut {
-	out := &SettingOut{}
-	engineer := newEngineer(deck)
-	surfaces := make([]*surface, len(deck.Platforms))
-	for i := range deck.Platforms {
-		s := newSurface(deck, engineer, i)
-		surfaces[i] = s
-		out.Platforms = append(out.Platforms, s.setOut())
+// setOut writes down where everything lies.
+func (w *worked) setOut() SettingOut {
+	var out SettingOut
+	for _, fr := range w.frames {
+		out.Platforms = append(out.Platforms, fr.setOut())
 	}
-	for i := range deck.Stairs {
-		out.Stairs = append(out.Stairs, newStair(deck, engineer, surfaces, i).setOut(surfaces))
+	for _, st := range w.stairs {
+		out.Stairs = append(out.Stairs, st.setOut(w.surfaces))
 	}
-	out.wall(deck, surfaces)
+	for i := range w.fronts {
+		if opening, ok := w.fronts[i].setOut(); ok {
+			in := &out.Platforms[slices.Index(w.surfaces, w.fronts[i].surface)]
+			in.Openings = append(in.Openings, opening)
+		}
+	}
 	return out
 }
 
-func (s *surface) setOut() PlatformPlan {
-	p := PlatformPlan{At: s.p.At, Label: s.label, Outline: s.ring, FrameMissing: s.frameMissing, surface: s}
-	if s.frameMissing == "" {
-		p.Frame = s.frame
+func (fr *frame) setOut() PlatformPlan {
+	s := fr.surface
+	p := PlatformPlan{
+		Platform: s.p, Label: s.label, Outline: s.ring, Closure: s.closure, FrameMissing: s.frameMissing,
+		Past: fr.boards.past, Decked: fr.boards.depth, surface: s,
 	}
 	for _, name := range s.names {
-		edge := EdgePlan{At: s.p.Outline.At, Name: name, House: isHouse(name)}
-		if described, ok := s.p.Edges.Get(name); ok {
-			edge.At = described.At
-		}
-		p.Edges = append(p.Edges, edge)
+		p.Edges = append(p.Edges, s.edgePlan(name))
 	}
 	if s.ring == nil {
 		return p
 	}
-	// Beams have their place on the plan whether or not joists can be laid out.
-	upright := layout{}
-	for _, c := range s.carriers(&upright) {
-		p.Beams = append(p.Beams, s.beamPlan(&c))
+	if s.frameMissing == "" {
+		p.Frame = s.frame
+		for _, name := range s.frameNames() {
+			p.FrameEdges = append(p.FrameEdges, s.edgePlan(name))
+		}
+	}
+	for i := range fr.beams {
+		p.Beams = append(p.Beams, fr.beamPlan(&fr.beams[i]))
 	}
 	for i := range s.p.Beams {
 		b := &s.p.Beams[i]
-		if name := beamLabel(b, i); !slices.ContainsFunc(p.Beams, func(q BeamPlan) bool { return q.Mark == name }) {
-			p.Unplaced = append(p.Unplaced, name)
+		if !slices.ContainsFunc(p.Beams, func(q BeamPlan) bool { return q.Beam == b }) {
+			p.Unplaced = append(p.Unplaced, beamLabel(b, i))
 		}
 	}
 	p.Ledger = s.ledgerPlan()
 	if s.p.Joists != nil {
-		p.Joists = s.joistPlan()
+		p.Joists = fr.joistPlan()
 		for i := range s.p.Joists.Openings {
 			p.Holes = append(p.Holes, holePlan(&s.p.Joists.Openings[i]))
 		}
@@ -61,8 +62,17 @@ func (s *surface) setOut() PlatformPlan {
 	return p
 }
 
+// edgePlan leads to the edge's own entry, or to the outline where it has none.
+func (s *surface) edgePlan(name string) EdgePlan {
+	edge := EdgePlan{At: s.p.Outline.At, Name: name, House: isHouse(name)}
+	if described, ok := s.p.Edges.Get(name); ok {
+		edge.At = described.At
+	}
+	return edge
+}
+
 func (s *surface) beamPlan(c *carrier) BeamPlan {
-	b := BeamPlan{At: c.beam.At, Mark: c.name, Flush: c.flush, Lines: c.lines}
+	b := BeamPlan{Beam: c.beam, Mark: c.name, Flush: c.flush, Base: c.base, Lines: c.drawn}
 	if c.missing == "" {
 		b.Width = c.width
 	}
@@ -113,43 +123,32 @@ func (s *surface) ledgerPlan() *LedgerPlan {
 	return plan
 }
 
-// joistPlan lays the joists out and cuts them to sticks.
-func (s *surface) joistPlan() *JoistPlan {
-	l := s.layOut()
-	plan := &JoistPlan{At: s.p.Joists.At, AlongHouse: l.turned, Thickness: l.thickness, Missing: l.missing}
-	if plan.Missing == "" && s.frameMissing != "" {
-		plan.Missing = s.frameMissing
+// joistPlan writes the joists down as sticks.
+func (fr *frame) joistPlan() *JoistPlan {
+	l := &fr.layout
+	plan := &JoistPlan{At: fr.p.Joists.At, AlongHouse: l.turned, Thickness: l.thickness, Missing: l.missing}
+	if plan.Missing == "" && fr.frameMissing != "" {
+		plan.Missing = fr.frameMissing
 	}
 	if plan.Missing != "" {
 		return plan
 	}
-	ring, beams, g := l.plan(s.frame), s.carriers(&l), gathering{s: s, l: &l}
-	for _, x := range l.centers {
-		for _, p := range s.pieces(&l, ring, beams, x) {
-			plan.Sticks = append(plan.Sticks, g.stickPlan(&p))
-		}
+	if n := len(l.marks); n > 1 && words(fr.p.Joists.Layout) == "equal" {
+		plan.Bays = geometry.Pitch{Over: l.marks[n-1], Parts: int64(n - 1)}
+	}
+	for i := range fr.pieces {
+		plan.Sticks = append(plan.Sticks, fr.pieces[i].plan(l))
 	}
 	return plan
 }
 
-// stickPlan turns a piece back from the layout's plan to the one on paper.
-func (g *gathering) stickPlan(p *piece) StickPlan {
-	from, to := p.reach.From, p.reach.To
-	if n := len(p.bearings); n > 0 {
-		if cut, ok := g.end(p, &p.bearings[0], from, 1); ok {
-			from = cut
-		}
-		if cut, ok := g.end(p, &p.bearings[n-1], to, -1); ok {
-			to = cut
-		}
-	}
-	stick := StickPlan{Line: geometry.Segment{
-		A: g.l.point(geometry.Point{X: p.x, Y: from}),
-		B: g.l.point(geometry.Point{X: p.x, Y: to}),
-	}}
+// plan turns a piece back from the layout's plan to the one on paper.
+func (p *piece) plan(l *layout) StickPlan {
+	stick := StickPlan{Line: p.along(l, p.stick), IsCut: p.isCut, Reach: p.along(l, p.reach)}
+	stick.From, stick.To = p.endNames()
 	for i := range p.bearings {
 		b := &p.bearings[i]
-		support := SupportPlan{Name: b.name, At: b.at, Center: g.l.point(geometry.Point{X: p.x, Y: b.center})}
+		support := SupportPlan{Name: b.name, At: b.at, Center: l.point(geometry.Point{X: p.x, Y: b.center}), Ends: b.ends}
 		if b.missing == "" {
 			support.Half = b.half
 		}

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"plumbrule/checker/geometry"
-	"plumbrule/checker/model"
 )
 
 // setOut finds the stretch of the edge that the stair takes up.
@@ -28,29 +27,18 @@ func (st *stair) setOut(surfaces []*surface) StairPlan {
 	return plan
 }
 
-// wall adds the doors and windows of the house to the platforms that lie in
-// front of them.
-func (out *SettingOut) wall(deck *model.Deck, surfaces []*surface) {
-	if deck.House == nil {
-		return
+// setOut draws a door or window on the face of the house; false where no
+// platform lies in front of it.
+func (f *front) setOut() (OpeningPlan, bool) {
+	o := f.opening
+	if !f.before {
+		return OpeningPlan{}, false
 	}
-	for i := range deck.House.Openings {
-		o := &deck.House.Openings[i]
-		front := opposite(o, surfaces)
-		if front == nil || o.Along == nil {
-			continue
-		}
-		stretch, ok := front.inFront(o)
-		if !ok {
-			continue
-		}
-		line := geometry.Segment{A: geometry.Point{X: o.Along.V, Y: stretch.From}, B: geometry.Point{X: o.Along.V, Y: stretch.From}}
-		if o.ClearWidth != nil {
-			line.B.X += o.ClearWidth.V
-		}
-		k := slices.Index(surfaces, front)
-		out.Platforms[k].Openings = append(out.Platforms[k].Openings, OpeningPlan{At: o.At, Kind: words(o.Kind), Mark: words(o.Mark), Line: line})
+	line := geometry.Segment{A: geometry.Point{X: o.Along.V, Y: f.stretch.From}, B: geometry.Point{X: o.Along.V, Y: f.stretch.From}}
+	if o.ClearWidth != nil {
+		line.B.X += o.ClearWidth.V
 	}
+	return OpeningPlan{At: o.At, Kind: words(o.Kind), Mark: words(o.Mark), Line: line}, true
 }
 
 // GroundOnSlope is how far the ground lies below the surface at a place, where

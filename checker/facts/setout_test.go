@@ -12,7 +12,7 @@ import (
 	"plumbrule/checker/source"
 )
 
-func setOut(t *testing.T, name string) (*facts.SettingOut, *facts.Facts) {
+func setOut(t *testing.T, name string) (facts.SettingOut, *facts.Facts) {
 	t.Helper()
 	file := filepath.Join("..", "..", "fixtures", "designs", name+".deck.yaml")
 	data, err := os.ReadFile(file)
@@ -27,11 +27,11 @@ func setOut(t *testing.T, name string) (*facts.SettingOut, *facts.Facts) {
 	if len(problems) > 0 {
 		t.Fatal(problems[0].Message)
 	}
-	f, faults := facts.Derive(deck)
+	d, faults := facts.Derive(deck)
 	if len(faults) > 0 {
 		t.Fatal(faults[0].Message)
 	}
-	return facts.SetOut(deck), f
+	return d.SettingOut, d.Facts
 }
 
 // What is drawn is what the facts say: as many sticks of each cut length, the

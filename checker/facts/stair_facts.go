@@ -1,6 +1,7 @@
 package facts
 
 import (
+	"slices"
 	"strings"
 
 	"plumbrule/checker/geometry"
@@ -15,6 +16,7 @@ func (f *Facts) addStair(st *stair) {
 		f.Flights = append(f.Flights, st.flights[i].fact(st, i))
 	}
 	st.compare(&fact)
+	f.addStatedRuns(st)
 	f.Stairs = append(f.Stairs, fact)
 	f.Handrails = append(f.Handrails, st.handrail())
 	f.StairGuards = append(f.StairGuards, st.guard(&fact))
@@ -136,10 +138,9 @@ func (st *stair) dropAtTop() *Length {
 // compare sets the stated rise against the derived one, and the risers as
 // measured against either.
 func (st *stair) compare(fact *Stair) {
-	if st.s.TotalRise != nil && st.derived != nil {
-		stated := st.s.TotalRise
+	if st.derived != nil {
 		fact.DerivedRise = st.derived
-		fact.RiseDifference = of(apart(stated.V, st.derived.Value), append([]string{stated.At}, st.derived.At...)...)
+		fact.RiseDifference = of(apart(st.total.Value, st.derived.Value), append(slices.Clone(st.total.At), st.derived.At...)...)
 	}
 	total, places := measure.Length(0), []string(nil)
 	for i := range st.flights {

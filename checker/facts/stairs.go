@@ -14,19 +14,15 @@ type stair struct {
 	from     *surface // nil where it is not shown or not known
 	edge     int      // of from, -1 where it is not shown
 	flights  []flight
-	total    *Length
-	derived  *Length
+	total    *Length // rise of the stair
+	derived  *Length // what a stated rise is held against
 }
 
 func newStair(deck *model.Deck, engineer *engineer, surfaces []*surface, i int) *stair {
 	st := &stair{deck: deck, engineer: engineer, s: &deck.Stairs[i], label: label(deck.Stairs[i].Mark, i), edge: -1}
 	st.leave(surfaces)
 	st.split()
-	st.derived = st.riseFromGrade()
-	st.total = shown(st.s.TotalRise)
-	if st.total == nil {
-		st.total = st.derived
-	}
+	st.rise()
 	for k := range st.flights {
 		st.flights[k].build(st)
 	}
@@ -86,6 +82,37 @@ func (st *stair) risers() *Count {
 		}
 		sum += r.Value
 		places = append(places, r.At...)
+	}
+	return of(sum, places...)
+}
+
+// rise takes the total rise as it is stated, for the stair or else for all of
+// its flights, and as the ground gives it where it is not. What is stated is
+// held against the rest, of which the one further off counts.
+func (st *stair) rise() {
+	stated, flights, ground := shown(st.s.TotalRise), st.riseOfFlights(), st.riseFromGrade()
+	if stated == nil {
+		stated, flights = flights, nil
+	}
+	if stated == nil {
+		st.total = ground
+		return
+	}
+	st.total, st.derived = stated, flights
+	if flights == nil || ground != nil && apart(ground.Value, stated.Value) > apart(flights.Value, stated.Value) {
+		st.derived = ground
+	}
+}
+
+// riseOfFlights adds up the rises stated for the flights; nil unless all are.
+func (st *stair) riseOfFlights() *Length {
+	sum, places := measure.Length(0), []string(nil)
+	for i := range st.flights {
+		rise := st.flights[i].total
+		if rise == nil {
+			return nil
+		}
+		sum, places = sum+rise.Value, append(places, rise.At...)
 	}
 	return of(sum, places...)
 }

@@ -38,32 +38,32 @@ type carrier struct {
 	name, at string
 	// base is the line that posts and joints are measured along, from its A.
 	base    geometry.Segment
-	lines   []geometry.Segment  // where the beam lies, in the layout's plan
+	drawn   []geometry.Segment  // where the beam lies
+	lines   []geometry.Segment  // the same, in the layout's plan
 	reach   []geometry.Interval // the same, along the base
 	width   measure.Length
 	flush   bool
 	missing string
 }
 
-// carriers lists the beams of a platform in the layout's plan.
+// carriers lists the beams of a platform that show their place.
 func (s *surface) carriers(l *layout) []carrier {
 	list := make([]carrier, 0, len(s.p.Beams))
 	for i := range s.p.Beams {
 		b := &s.p.Beams[i]
 		c := carrier{beam: b, name: beamLabel(b, i), flush: words(b.Kind) == "flush"}
-		var lines []geometry.Segment
 		switch {
 		case len(b.Line) == 2:
 			c.at = b.At + "/line"
 			c.base = geometry.Segment{A: at(b.Line[0]), B: at(b.Line[1])}
-			lines = []geometry.Segment{c.base}
+			c.drawn = []geometry.Segment{c.base}
 		case b.FromHouse != nil:
 			c.at = b.FromHouse.At
-			c.base, lines = s.alongHouse(b)
+			c.base, c.drawn = s.alongHouse(b)
 		default:
 			continue
 		}
-		for _, line := range lines {
+		for _, line := range c.drawn {
 			c.reach = append(c.reach, geometry.Interval{From: c.base.Along(line.A), To: c.base.Along(line.B)})
 			c.lines = append(c.lines, geometry.Segment{A: l.point(line.A), B: l.point(line.B)})
 		}
@@ -150,6 +150,10 @@ type piece struct {
 	// resting are headers that lie on a beam: the beam carries, but the stick
 	// ends at them all the same.
 	resting []bearing
+	// stick is the stretch from cut to cut; an end whose cut does not follow
+	// from what is shown is that of reach, and isCut is false then.
+	stick geometry.Interval
+	isCut bool
 }
 
 // pieces cuts the joist line at x.

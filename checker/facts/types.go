@@ -51,6 +51,9 @@ type Facts struct {
 	JoistRuns        []JoistRun        `json:"joist_runs" doc:"joists of one cut length"`
 	Unsupported      []Unsupported     `json:"unsupported" doc:"joists that fewer than two supports carry, one entry per platform"`
 	StatedSpans      []StatedSpan      `json:"stated_spans" doc:"spans written down by hand beside the ones derived"`
+	StatedRuns       []StatedRun       `json:"stated_runs" doc:"total runs of stairs and flights written down by hand beside those that the steps give"`
+	StatedStringers  []StatedRun       `json:"stated_stringers" doc:"spans of stringers written down by hand beside those that steps and supports give"`
+	StatedHeights    []StatedHeight    `json:"stated_heights" doc:"heights of surfaces above grade written down beside the ground shown, where that bounds them"`
 	JoistMarks       []JoistMarks      `json:"joist_marks" doc:"marks read off the ledger or rim, against the layout"`
 	Joined           []Joined          `json:"joined" doc:"how the joists of every platform are held on their supports"`
 	Beams            []Beam            `json:"beams" doc:"beams"`

@@ -13,7 +13,7 @@ type Stair struct {
 	OpenToSky        bool     `json:"open_to_sky" doc:"true where nothing is above the stair"`
 	Lighting         *Flag    `json:"lighting,omitempty" doc:"artificial light at the top landing"`
 	TotalRise        *Length  `json:"total_rise,omitempty" doc:"finished decking to finished landing where the stair lands, as stated or else as derived"`
-	DerivedRise      *Length  `json:"derived_rise,omitempty" doc:"the same from the grade, where both are there"`
+	DerivedRise      *Length  `json:"derived_rise,omitempty" doc:"the same from the grade or added up over the flights, where it is stated besides; the one further off"`
 	RiseDifference   *Length  `json:"rise_difference,omitempty" doc:"stated against derived, never negative"`
 	MeasuredSum      *Length  `json:"measured_sum,omitempty" doc:"sum of the risers as measured"`
 	SumDifference    *Length  `json:"sum_difference,omitempty" doc:"that sum against the total rise, never negative"`

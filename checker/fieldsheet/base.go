@@ -19,13 +19,13 @@ type base struct {
 // house, else the first edge.
 func (p *platform) findBase() base {
 	b := base{name: "first edge"}
-	for i, e := range p.plan.FrameEdges {
+	for i, e := range p.edges {
 		if e.House {
 			b.edge, b.name = i, "house edge"
 			break
 		}
 	}
-	b.Segment = p.plan.Frame.Edge(b.edge)
+	b.Segment = p.frame.Edge(b.edge)
 	ledger := p.m.Ledger
 	if ledger == nil || !p.framed() {
 		return b
@@ -58,7 +58,7 @@ func (b *base) place(q geometry.Point) (along, out measure.Length) {
 // rectangle gives the sides of a frame with four square corners, the one at
 // the base first.
 func (p *platform) rectangle() (along, out measure.Length, ok bool) {
-	ring := p.plan.Frame
+	ring := p.frame
 	if len(ring) != 4 {
 		return 0, 0, false
 	}
@@ -73,13 +73,13 @@ func (p *platform) rectangle() (along, out measure.Length, ok bool) {
 // square reports whether a corner of the frame is one of 90 degrees.
 func (p *platform) square(corner int) bool {
 	const exact = 1e-9 // degrees; corners on the axes come out whole
-	return math.Abs(p.plan.Frame.InteriorAngles()[corner]-90) < exact
+	return math.Abs(p.frame.InteriorAngles()[corner]-90) < exact
 }
 
 // edgeName names an edge of the frame.
 func (p *platform) edgeName(i int) string {
-	n := len(p.plan.FrameEdges)
-	if name := p.plan.FrameEdges[(i+n)%n].Name; name != "" {
+	n := len(p.edges)
+	if name := p.edges[(i+n)%n].Name; name != "" {
 		return name
 	}
 	return "step"

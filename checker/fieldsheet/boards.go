@@ -88,14 +88,14 @@ func (p *platform) countRows(s *Section, t *Table, d *model.Decking) bool {
 		s.Notes = append(s.Notes, "The outline is no rectangle, so rows are not counted here.")
 		return false
 	}
-	if !p.plan.Past.Known {
+	if p.plan.Past == nil {
 		p.missing("rows of boards", "platforms[].decking.overhang")
 		return false
 	}
-	if !p.plan.Decked.Known || d.BoardWidth == nil || d.Gap == nil {
+	if p.plan.Decked == nil || d.BoardWidth == nil || d.Gap == nil {
 		return false
 	}
-	depth, board, gap := p.plan.Decked.Value, d.BoardWidth.V, d.Gap.V
+	depth, board, gap := *p.plan.Decked, d.BoardWidth.V, d.Gap.V
 	rows, err := geometry.BoardRows(depth, board, gap)
 	if err != nil {
 		return false
@@ -133,11 +133,11 @@ func (p *platform) boardSize(d *model.Decking) string {
 // decking. A row along the side of the house does not pass it there.
 func (p *platform) rowLength() measure.Length {
 	box := p.plan.Outline.Bounds()
-	whole := p.across(box.Max) - p.across(box.Min)
-	if p.plan.Turned {
-		return whole + p.plan.Past.Value // from the house out
+	whole, past := p.across(box.Max)-p.across(box.Min), *p.plan.Past
+	if p.turned() {
+		return whole + past // from the house out
 	}
-	return whole + 2*p.plan.Past.Value
+	return whole + 2*past
 }
 
 // waysOut lists what to do about a last row of less than half a board.
@@ -170,11 +170,11 @@ func (p *platform) jointTable(d *model.Decking) Table {
 	if d.ButtJoints != nil && len(d.ButtJoints.Positions) > 0 {
 		return p.drawnJoints(d.ButtJoints.Positions)
 	}
-	if !p.plan.Past.Known || len(p.plan.Outline) != 4 {
+	if p.plan.Past == nil || len(p.plan.Outline) != 4 {
 		return Table{}
 	}
-	start := p.across(p.plan.Outline.Bounds().Min) - p.plan.Past.Value
-	if p.plan.Turned {
+	start := p.across(p.plan.Outline.Bounds().Min) - *p.plan.Past
+	if p.turned() {
 		start = p.across(p.plan.Outline.Bounds().Min) // boards start at the house
 	}
 	whole := p.rowLength()
@@ -203,7 +203,7 @@ func (p *platform) drawnJoints(drawn []*model.Length) Table {
 		Title:   "Board ends as drawn",
 		Columns: []Column{{"Joint, joist", Words}, {"From the left end", Length}, {"Off the joist center", Length}},
 	}
-	if p.plan.Turned {
+	if p.turned() {
 		t.Columns[1].Head = "From the house"
 	}
 	left := p.across(p.plan.Outline.Bounds().Min)

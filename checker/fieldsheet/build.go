@@ -2,15 +2,16 @@ package fieldsheet
 
 import (
 	"plumbrule/checker/facts"
+	"plumbrule/checker/geometry"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/model"
 	"plumbrule/checker/report/content"
 )
 
-// Build lays out the sheet of a design. The facts are those of the deck, which
-// must have been read and derived without problems; file is the name to print.
-func Build(file string, deck *model.Deck, f *facts.Facts) *Sheet {
-	b := &builder{deck: deck, facts: f, sys: deck.System, sheet: &Sheet{File: file, System: deck.System}}
+// Build lays out the sheet of a design; file is the name to print.
+func Build(file string, design *facts.Derived) *Sheet {
+	deck := design.Deck
+	b := &builder{deck: deck, facts: design.Facts, sys: deck.System, sheet: &Sheet{File: file, System: deck.System}}
 	if job := deck.Job; job != nil {
 		b.sheet.Title, b.sheet.Revision = word(job.Title), word(job.Revision)
 	}
@@ -19,7 +20,7 @@ func Build(file string, deck *model.Deck, f *facts.Facts) *Sheet {
 		"Each length was rounded by itself from its exact value, to 1/16 in, 0.001 in and 0.1 mm. Pull every mark from the same end: never step off a rounded one.",
 		"Rule sets run for this sheet: none. It holds measures and counts, no findings.",
 	}
-	plans := facts.Plans(deck)
+	plans := design.SettingOut.Platforms
 	for i := range plans {
 		b.platform(&plans[i], len(plans) > 1)
 	}
@@ -60,12 +61,12 @@ func (b *builder) missing(what, needs string) {
 }
 
 // platform adds the sections of one platform.
-func (b *builder) platform(plan *facts.Plan, named bool) {
-	p := &platform{builder: b, plan: plan, m: plan.Platform}
+func (b *builder) platform(plan *facts.PlatformPlan, named bool) {
+	p := newPlatform(b, plan)
 	if named {
 		p.of = ", platform " + plan.Label
 	}
-	if plan.Frame == nil {
+	if plan.Outline == nil {
 		p.missing("sides, diagonals, tapes, marks", "platforms[].outline")
 		return
 	}
@@ -86,12 +87,24 @@ func (b *builder) platform(plan *facts.Plan, named bool) {
 // platform is one platform while its sections are laid out.
 type platform struct {
 	*builder
-	plan *facts.Plan
+	plan *facts.PlatformPlan
 	m    *model.Platform
 	of   string // ", platform A" where there are several
-	base base
+	// frame and edges are those of the frame, or where it is not known those of
+	// the outline as drawn.
+	frame geometry.Ring
+	edges []facts.EdgePlan
+	base  base
 	// joists are the lines of joists, numbered from the left or the house.
 	joists []joist
+}
+
+func newPlatform(b *builder, plan *facts.PlatformPlan) *platform {
+	p := &platform{builder: b, plan: plan, m: plan.Platform, frame: plan.Frame, edges: plan.FrameEdges}
+	if !p.framed() {
+		p.frame, p.edges = plan.Outline, plan.Edges
+	}
+	return p
 }
 
 // missing names the platform where there are several.
@@ -99,6 +112,17 @@ func (p *platform) missing(what, needs string) { p.builder.missing(what+p.of, ne
 
 // framed reports whether the edge of the frame is known.
 func (p *platform) framed() bool { return p.plan.FrameMissing == "" }
+
+// turned reports whether the joists run along the house.
+func (p *platform) turned() bool { return p.plan.Joists != nil && p.plan.Joists.AlongHouse }
+
+// joistsMissing is the field without which no joist can be placed.
+func (p *platform) joistsMissing() string {
+	if p.plan.Joists == nil {
+		return "platforms[].joists"
+	}
+	return p.plan.Joists.Missing
+}
 
 // word gives a text of the design; "" where it is not shown.
 func word(w *model.Words) string {

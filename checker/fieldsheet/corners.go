@@ -15,7 +15,7 @@ func (p *platform) corners() {
 	ring := p.plan.Outline
 	angles := ring.InteriorAngles()
 	for i, interior := range angles {
-		first, second := p.edgeBefore(i), p.plan.Names[i]
+		first, second := p.edgeBefore(i), p.plan.Edges[i].Name
 		a, b := p.border(first), p.border(second)
 		if a == 0 || b == 0 {
 			a, b = measure.Inch, measure.Inch // any width, so long as both are alike
@@ -54,8 +54,8 @@ func (t *Table) alike() {
 }
 
 func (p *platform) edgeBefore(corner int) string {
-	n := len(p.plan.Names)
-	return p.plan.Names[(corner+n-1)%n]
+	n := len(p.plan.Edges)
+	return p.plan.Edges[(corner+n-1)%n].Name
 }
 
 // border is the width of the border along an edge, all its boards and the gaps

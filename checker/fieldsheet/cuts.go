@@ -30,11 +30,14 @@ func (p *platform) joistCuts() Table {
 	skewed := false
 	for _, j := range p.joists {
 		for _, stick := range j.sticks {
-			c := cut{joists: []int{j.number}, n: 1, length: stick.Length.Value, known: stick.Length.Known, ends: stick.From + " to " + stick.To}
+			c := cut{joists: []int{j.number}, n: 1, known: stick.IsCut, ends: stick.From + " to " + stick.To}
+			if c.known {
+				c.length = stick.Line.Length()
+			}
 			if j.doubled {
 				c.n = 2
 			}
-			skewed = skewed || p.skewed(stick.Center.A) || p.skewed(stick.Center.B)
+			skewed = skewed || p.skewed(stick.Reach.A) || p.skewed(stick.Reach.B)
 			list = takeCut(list, c)
 		}
 	}
@@ -83,8 +86,8 @@ func takeCut(list []cut, c cut) []cut {
 
 // skewed reports whether a stick ends on an edge that it does not meet square.
 func (p *platform) skewed(end geometry.Point) bool {
-	for i := range p.plan.Frame {
-		e := p.plan.Frame.Edge(i)
+	for i := range p.frame {
+		e := p.frame.Edge(i)
 		if e.A.X != e.B.X && e.A.Y != e.B.Y && p.meets(end, i) {
 			return true
 		}
@@ -110,9 +113,9 @@ func (p *platform) otherCuts() Table {
 		t.row(text(named("ledger", p.size(&p.m.Ledger.Member))), count(1), length(p.base.Length()))
 	}
 	if rim := p.m.RimJoist; rim != nil && p.framed() {
-		for i := range p.plan.Frame {
+		for i := range p.frame {
 			if p.rimmed(i) {
-				t.row(text(named("rim, "+p.edgeName(i), p.size(rim))), count(plies(rim)), length(p.plan.Frame.EdgeLength(i)))
+				t.row(text(named("rim, "+p.edgeName(i), p.size(rim))), count(plies(rim)), length(p.frame.EdgeLength(i)))
 			}
 		}
 	}
@@ -124,12 +127,12 @@ func (p *platform) otherCuts() Table {
 		switch {
 		case b.Beam.Plies != nil:
 			n = count(b.Beam.Plies.V)
-		case b.Width.Known:
+		case b.Width > 0:
 			n = count(1)
 		default:
 			p.missing("plies of beam "+b.Mark, "platforms[].beams[].plies")
 		}
-		if !p.framed() && (b.Beam.Start == nil || b.Beam.End == nil) && len(b.Beam.Line) == 0 {
+		if b.OpenStart || b.OpenEnd {
 			p.missing("length of beam "+b.Mark, p.plan.FrameMissing)
 			t.row(name, n, unknown())
 			continue
@@ -148,7 +151,7 @@ func (p *platform) otherCuts() Table {
 func (p *platform) rimmed(edge int) bool {
 	for _, j := range p.joists {
 		for _, stick := range j.sticks {
-			if stick.From == "rim" && p.meets(stick.Center.A, edge) || stick.To == "rim" && p.meets(stick.Center.B, edge) {
+			if stick.From == "rim" && p.meets(stick.Reach.A, edge) || stick.To == "rim" && p.meets(stick.Reach.B, edge) {
 				return true
 			}
 		}
@@ -192,7 +195,7 @@ func (p *platform) headers(t *Table) {
 func (p *platform) openingReach(o *model.FrameOpening) (low, high measure.Length) {
 	for i, c := range o.Corners {
 		u := c.X
-		if p.plan.Turned {
+		if p.turned() {
 			u = c.Y
 		}
 		if i == 0 {

@@ -19,12 +19,12 @@ type joist struct {
 	near    measure.Length // the edge that is marked: left, or toward the house
 	center  measure.Length
 	doubled bool
-	sticks  []facts.Stick
+	sticks  []facts.StickPlan
 }
 
 // across is where a point lies across the joists.
 func (p *platform) across(q geometry.Point) measure.Length {
-	if p.plan.Turned {
+	if p.turned() {
 		return q.Y
 	}
 	return q.X
@@ -32,33 +32,33 @@ func (p *platform) across(q geometry.Point) measure.Length {
 
 // findSticks numbers the joist lines.
 func (p *platform) findSticks() {
-	if !p.framed() || p.plan.JoistsMissing != "" {
+	if p.joistsMissing() != "" {
 		return
 	}
-	for _, stick := range p.plan.Sticks {
-		u := p.across(stick.Center.A)
+	for _, stick := range p.plan.Joists.Sticks {
+		u := p.across(stick.Reach.A)
 		n := len(p.joists)
 		if n > 0 && p.joists[n-1].center == u {
 			p.joists[n-1].sticks = append(p.joists[n-1].sticks, stick)
 			continue
 		}
-		near := u - p.plan.JoistThickness/2
-		p.joists = append(p.joists, joist{number: n + 1, near: near, center: u, doubled: p.doubled(near), sticks: []facts.Stick{stick}})
+		near := u - p.plan.Joists.Thickness/2
+		p.joists = append(p.joists, joist{number: n + 1, near: near, center: u, doubled: p.doubled(near), sticks: []facts.StickPlan{stick}})
 	}
 }
 
 // doubled reports whether the description doubles the joist at a mark.
 func (p *platform) doubled(near measure.Length) bool {
-	box := p.plan.Frame.Bounds()
+	box := p.frame.Bounds()
 	low, high := p.across(box.Min), p.across(box.Max)
 	fromFar := p.m.Joists.Start != nil && (p.m.Joists.Start.V == "right" || p.m.Joists.Start.V == "front")
 	return slices.ContainsFunc(p.m.Joists.DoubledAt, func(at *model.Length) bool {
 		place := near - low
 		if fromFar {
-			place = high - near - p.plan.JoistThickness
+			place = high - near - p.plan.Joists.Thickness
 		}
 		off := place - at.V
-		return max(off, -off) < p.plan.JoistThickness
+		return max(off, -off) < p.plan.Joists.Thickness
 	})
 }
 
@@ -78,16 +78,12 @@ type markRow struct {
 // marks lists the joist marks on ledger and rims.
 func (p *platform) marks() {
 	s := Section{Title: "Joist marks" + p.of}
-	switch {
-	case p.plan.JoistsMissing != "":
-		p.missing("joist marks", p.plan.JoistsMissing)
-		return
-	case !p.framed():
-		p.missing("joist marks", p.plan.FrameMissing)
+	if needs := p.joistsMissing(); needs != "" {
+		p.missing("joist marks", needs)
 		return
 	}
 	near, far, edge := "left", "right", "left edge"
-	if p.plan.Turned {
+	if p.turned() {
 		near, far, edge = "house", "front", "edge toward the house"
 	}
 	s.Notes = append(s.Notes, fmt.Sprintf("A mark is the %s of a joist, on ledger and rim alike; the X goes on the side away from the %s end. Both columns find the same line.", edge, near))
@@ -116,23 +112,23 @@ func (p *platform) marks() {
 // layout gives what the marks come to: spacing, odd bays, blocking.
 func (p *platform) layout() Table {
 	t := list("Layout")
-	n := len(p.plan.Sticks)
+	n := len(p.plan.Joists.Sticks)
 	fact := p.joistFact()
 	if n == 0 || fact == nil {
 		return t
 	}
 	t.row(text("joist lines"), count(len(p.joists)))
-	if b := p.plan.Bays; b.Parts > 0 {
+	if b := p.plan.Joists.Bays; b.Parts > 0 {
 		t.row(text("equal bays"), count(b.Parts))
 		t.row(text("bay, edge to edge"), length(b.Length()))
 		// The same division less one thickness a bay, rounded once.
-		between := geometry.Pitch{Over: b.Over - measure.Length(b.Parts)*p.plan.JoistThickness, Parts: b.Parts}
+		between := geometry.Pitch{Over: b.Over - measure.Length(b.Parts)*p.plan.Joists.Thickness, Parts: b.Parts}
 		t.row(text("clear between joists (blocking)"), length(between.Length()))
 		return t
 	}
 	if fact.Spacing != nil {
 		t.row(text("spacing"), length(fact.Spacing.Value))
-		t.row(text("clear between joists (blocking)"), length(fact.Spacing.Value-p.plan.JoistThickness))
+		t.row(text("clear between joists (blocking)"), length(fact.Spacing.Value-p.plan.Joists.Thickness))
 	}
 	if fact.FirstBay != nil && fact.LastBay != nil {
 		t.row(text("first bay, edge to edge"), length(fact.FirstBay.Value))
@@ -153,9 +149,9 @@ func (p *platform) joistFact() *facts.Joists {
 // markLines gives the marks on every edge of the frame that joists end at.
 func (p *platform) markLines() []markLine {
 	var lines []markLine
-	for i := range p.plan.Frame {
+	for i := range p.frame {
 		line := markLine{name: p.edgeName(i)}
-		e := p.plan.Frame.Edge(i)
+		e := p.frame.Edge(i)
 		if p.across(e.A) > p.across(e.B) {
 			e = e.Reverse()
 		}
@@ -179,14 +175,14 @@ func (p *platform) markLines() []markLine {
 
 // endsOn reports whether a stick of the joist ends at an edge of the frame.
 func (p *platform) endsOn(j *joist, edge int) bool {
-	return slices.ContainsFunc(j.sticks, func(s facts.Stick) bool {
-		return p.meets(s.Center.A, edge) || p.meets(s.Center.B, edge)
+	return slices.ContainsFunc(j.sticks, func(s facts.StickPlan) bool {
+		return p.meets(s.Reach.A, edge) || p.meets(s.Reach.B, edge)
 	})
 }
 
 // meets reports whether the end of a stick lies on an edge that runs across.
 func (p *platform) meets(end geometry.Point, edge int) bool {
-	e := p.plan.Frame.Edge(edge)
+	e := p.frame.Edge(edge)
 	if p.across(e.A) == p.across(e.B) {
 		return false // runs with the joists
 	}

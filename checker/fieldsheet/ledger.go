@@ -120,7 +120,7 @@ func (p *platform) taken() []geometry.Interval {
 	for _, j := range p.joists {
 		if p.endsOn(&j, p.base.edge) {
 			near := p.along(p.base.Segment, j.near)
-			list = append(list, geometry.Interval{From: near - beside, To: near + p.plan.JoistThickness + beside})
+			list = append(list, geometry.Interval{From: near - beside, To: near + p.plan.Joists.Thickness + beside})
 		}
 	}
 	return list

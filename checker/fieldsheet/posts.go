@@ -2,6 +2,7 @@ package fieldsheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"plumbrule/checker/facts"
@@ -98,12 +99,20 @@ func (p *platform) strings() {
 			at(post.name, post.at)
 		}
 	}
-	if len(p.plan.Beams) == 0 {
+	switch {
+	case len(p.plan.Beams) == 0:
 		p.missing("beam strings, posts and footings", "platforms[].beams")
+	case !p.carried():
+		p.missing("posts and footings", p.joistsMissing())
 	}
 	s := Section{Title: "Strings" + p.of}
 	s.add(t)
 	p.section(s)
+}
+
+// carried reports whether it is known what the beams carry, and so their posts.
+func (p *platform) carried() bool {
+	return slices.ContainsFunc(p.facts.Beams, func(b facts.Beam) bool { return b.Platform == p.plan.Label })
 }
 
 // nth numbers the parts of a beam that the outline interrupts.

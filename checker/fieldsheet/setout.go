@@ -35,11 +35,11 @@ func (p *platform) drawnTo() string {
 
 // moved reports whether the frame lies elsewhere than the outline as drawn.
 func (p *platform) moved() bool {
-	if len(p.plan.Frame) != len(p.plan.Outline) {
+	if len(p.frame) != len(p.plan.Outline) {
 		return true
 	}
 	for i, q := range p.plan.Outline {
-		if p.plan.Frame[i] != q {
+		if p.frame[i] != q {
 			return true
 		}
 	}
@@ -51,18 +51,18 @@ func (p *platform) sides() Table {
 	if p.framed() && p.moved() {
 		t.Columns = append(t.Columns, Column{"Frame", Length})
 		t.Columns[1].Head = "As drawn"
-		for i := range p.plan.Frame {
+		for i := range p.frame {
 			drawn := Cell{Kind: Words}
-			for k, name := range p.plan.Names {
-				if name == p.plan.FrameEdges[i].Name {
+			for k := range p.plan.Edges {
+				if p.plan.Edges[k].Name == p.edges[i].Name {
 					drawn = length(p.plan.Outline.EdgeLength(k))
 				}
 			}
-			t.row(text(p.edgeName(i)), drawn, length(p.plan.Frame.EdgeLength(i)))
+			t.row(text(p.edgeName(i)), drawn, length(p.frame.EdgeLength(i)))
 		}
 	} else {
-		for i := range p.plan.Frame {
-			t.row(text(p.edgeName(i)), length(p.plan.Frame.EdgeLength(i)))
+		for i := range p.frame {
+			t.row(text(p.edgeName(i)), length(p.frame.EdgeLength(i)))
 		}
 	}
 	if c := p.plan.Closure; c != nil && c.Miss != 0 {
@@ -84,12 +84,12 @@ func (p *platform) diagonals() Table {
 		t.Notes = append(t.Notes, "Equal diagonals alone do not make a rectangle: measure opposite sides first.")
 		return t
 	}
-	box := p.plan.Frame.Bounds()
+	box := p.frame.Bounds()
 	along, out := box.Max.X-box.Min.X, box.Max.Y-box.Min.Y
 	t.row(text("string box, along the house"), length(along))
 	t.row(text("string box, out from the house"), length(out))
 	t.row(text("string box, both diagonals"), length(geometry.Diagonal(along, out)))
-	ring := p.plan.Frame
+	ring := p.frame
 	n := len(ring)
 	if n > maxCorners {
 		t.Notes = append(t.Notes, fmt.Sprintf("Corner to corner is left out for more than %d corners; the tapes fix them all.", maxCorners))
@@ -116,7 +116,7 @@ func (p *platform) triangles() Table {
 	if p.sys == measure.Metric {
 		unit, t = 100*measure.Millimetre, list("Largest 3-4-5 that fits, in whole 100 mm")
 	}
-	ring, n := p.plan.Frame, len(p.plan.Frame)
+	ring, n := p.frame, len(p.frame)
 	left, right := p.base.edge, (p.base.edge+1)%n
 	sides := map[int]int{left: (left + n - 1) % n, right: right} // the other edge at each corner
 	at := func(corner int, end string) {
@@ -182,7 +182,7 @@ func (p *platform) tapes() {
 		left, right := geometry.Tapes(p.base.A, p.base.B, q)
 		t.row(text(name), length(left), length(right))
 	}
-	for i, q := range p.plan.Frame {
+	for i, q := range p.frame {
 		if !p.onBase(q) {
 			to(p.cornerName(i), q)
 		}

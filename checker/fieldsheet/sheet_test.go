@@ -26,11 +26,11 @@ func build(t *testing.T, name, design string) *fieldsheet.Sheet {
 	for _, p := range problems {
 		t.Fatalf("%v: %s", p.Node.Span.Start, p.Message)
 	}
-	f, faults := facts.Derive(deck)
+	derived, faults := facts.Derive(deck)
 	for _, p := range faults {
 		t.Fatalf("%s: %s", p.At, p.Message)
 	}
-	return fieldsheet.Build(name, deck, f)
+	return fieldsheet.Build(name, derived)
 }
 
 // fixture lays out the sheet of one of the sample designs.

@@ -75,7 +75,7 @@ func (l *lengths) add(size string, stock measure.Length, n int64) {
 // hardware counts what joists and posts are held with.
 func (p *platform) hardware() {
 	p.joistHardware()
-	if len(p.plan.Beams) == 0 {
+	if !p.carried() {
 		p.tally.posts.unknown = true
 	}
 	for _, post := range p.postPlaces() {
@@ -96,7 +96,7 @@ func (p *platform) hardware() {
 
 // joistHardware counts hangers by where they hang and ties by crossings.
 func (p *platform) joistHardware() {
-	if p.plan.JoistsMissing != "" || !p.framed() {
+	if p.joistsMissing() != "" {
 		p.tally.stock.unknown, p.tally.hangers.unknown, p.tally.ties.unknown = true, true, true
 		return
 	}
@@ -106,7 +106,10 @@ func (p *platform) joistHardware() {
 			for _, end := range []string{stick.From, stick.To} {
 				p.hang(end, size, j.doubled)
 			}
-			for range stick.Over {
+			for k := range stick.Supports {
+				if stick.Supports[k].Ends {
+					continue // it hangs there and is not tied down
+				}
 				switch ties := p.m.Joists.BeamTies; {
 				case ties == nil:
 					p.missing("ties of joists to beams", "platforms[].joists.beam_ties")

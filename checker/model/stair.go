@@ -9,6 +9,7 @@ type Stair struct {
 	Width          *Length       `deck:"width"`
 	ClearWidth     *Length       `deck:"clear_width"`
 	WidthAtRails   *Length       `deck:"clear_width_at_handrail"`
+	TotalRun       *Length       `deck:"total_run"`
 	TotalRise      *Length       `deck:"total_rise"`
 	Risers         *Count        `deck:"risers"`
 	Treads         *Count        `deck:"treads"`
@@ -47,6 +48,7 @@ type StairFlight struct {
 	At             string
 	Risers         *Count    `deck:"risers"`
 	Treads         *Count    `deck:"treads"`
+	TotalRun       *Length   `deck:"total_run"`
 	TotalRise      *Length   `deck:"total_rise"`
 	FlushTopTread  *Flag     `deck:"flush_top_tread"`
 	TreadDepth     *Length   `deck:"tread_depth"`
@@ -72,6 +74,7 @@ type Stringers struct {
 	Count      *Count    `deck:"count"`
 	Spacing    *Length   `deck:"spacing"`
 	SupportsAt []*Length `deck:"supports_at"`
+	StatedSpan *Length   `deck:"stated_horizontal_span"`
 	Throat     *Length   `deck:"throat"`
 }
 

@@ -1,6 +1,6 @@
 # METADATA
-# title: Total rise as stated and as the ground gives it
-# description: The total rise written down for a stair against the one that follows from the ground where it lands, within the set's tolerance.
+# title: Total rise as stated and as it follows
+# description: The total rise written down for a stair against the one that follows from the ground where it lands, or from the rises of its flights, within the set's tolerance.
 # custom:
 #   id: stairs/total-rise
 #   aliases: []
@@ -11,7 +11,7 @@
 #     tolerance: {type: length, relation: at most, about: greatest difference between the two}
 #   values: {stated: length, derived: length}
 #   messages:
-#     outside: "the total rise is stated as {stated}, the ground gives {derived}: {have} apart, the limit is {limit}"
+#     outside: "the total rise is stated as {stated}, ground or flights give {derived}: {have} apart, the limit is {limit}"
 #   exempt:
 #     single: "the total rise comes from one place only, there is nothing to compare it with"
 #   mend:

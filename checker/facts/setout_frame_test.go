@@ -4,25 +4,8 @@ import (
 	"strings"
 	"testing"
 
-	"plumbrule/checker/facts"
 	"plumbrule/checker/measure"
-	"plumbrule/checker/model"
-	"plumbrule/checker/source"
 )
-
-// plans reads a design and gives the plans of its platforms.
-func plans(t *testing.T, design string) []facts.Plan {
-	t.Helper()
-	doc, err := source.Read("test.deck.yaml", []byte("deck: 1\n"+design))
-	if err != nil {
-		t.Fatal(err)
-	}
-	deck, problems := model.Read(doc)
-	for _, p := range problems {
-		t.Fatalf("%v: %s", p.Node.Span.Start, p.Message)
-	}
-	return facts.Plans(deck)
-}
 
 // A header that rests on a beam carries nothing of its own there, and the tail
 // joists end at it all the same: 144 less the rim, the opening's end at 96 and
@@ -31,9 +14,9 @@ func TestSticksBetweenHeadersAndRims(t *testing.T) {
 	opening := ", openings: [{corners: [[4 ft, 4 ft], [6 ft, 4 ft], [6 ft, 8 ft], [4 ft, 8 ft]], headers: {size: 2x10, plies: 2}}]"
 	design := frame(twelveOut, onCenter16+opening, dropped("B1", "from_house: 8 ft")+dropped("B2", "from_house: 11 ft"))
 	for rim, off := range map[string]string{"{size: 2x10}": "1-1/2 in", "{size: 2x10, plies: 2}": "3 in"} {
-		p := plans(t, strings.Replace(design, "rim_joist: {size: 2x10}", "rim_joist: "+rim, 1))[0]
+		p := derived(t, strings.Replace(design, "rim_joist: {size: 2x10}", "rim_joist: "+rim, 1)).SettingOut.Platforms[0]
 		whole, tail, head := 0, 0, 0
-		for _, stick := range p.Sticks {
+		for _, stick := range p.Joists.Sticks {
 			want, ok := "", true
 			switch stick.From + " to " + stick.To {
 			case "ledger to rim":
@@ -49,9 +32,9 @@ func TestSticksBetweenHeadersAndRims(t *testing.T) {
 			if ok {
 				cut -= length(t, off)
 			}
-			if !stick.Length.Known || stick.Length.Value != cut {
+			if length := stick.Line.Length(); !stick.IsCut || length != cut {
 				t.Errorf("%s to %s with a rim of %s: %s, want %s", stick.From, stick.To, rim,
-					stick.Length.Value.Text(measure.Imperial), cut.Text(measure.Imperial))
+					length.Text(measure.Imperial), cut.Text(measure.Imperial))
 			}
 		}
 		if whole != 11 || tail != 2 || head != 2 {
@@ -63,12 +46,12 @@ func TestSticksBetweenHeadersAndRims(t *testing.T) {
 // The edges of a frame keep the names of the outline that they lie behind, also
 // where the end of the house wall makes a step.
 func TestFrameEdges(t *testing.T) {
-	p := plans(t, `
+	p := derived(t, `
 platforms:
   - measured_to: fascia
     fascia: {thickness: 1 in}
     outline: {corners: [[0 ft, 0 ft], [10 ft, 0 ft], [16 ft, 0 ft], [16 ft, 8 ft], [0 ft, 8 ft]], edges: [house, beyond, right, front, left]}
-`)[0]
+`).SettingOut.Platforms[0]
 	var names []string
 	for _, e := range p.FrameEdges {
 		names = append(names, e.Name)
@@ -83,7 +66,7 @@ platforms:
 
 // Joists along the house are laid out from it, and a plan keeps its axes.
 func TestPlanOfJoistsAlongTheHouse(t *testing.T) {
-	p := plans(t, `
+	p := derived(t, `
 platforms:
   - support: freestanding
     measured_to: frame
@@ -93,16 +76,19 @@ platforms:
     beams:
       - {mark: B1, size: 2x8, plies: 2, kind: dropped, line: [[2 ft, 0 ft], [2 ft, 12 ft]]}
       - {mark: B2, size: 2x8, plies: 2, kind: dropped, line: [[14 ft, 0 ft], [14 ft, 12 ft]]}
-`)[0]
+`).SettingOut.Platforms[0]
 	// 142-1/2 over 9 bays; the first center line lies 3/4 in out from the house.
-	if !p.Turned || p.Bays.Parts != 9 || len(p.Sticks) != 10 {
-		t.Fatalf("turned %v, %d bays, %d sticks", p.Turned, p.Bays.Parts, len(p.Sticks))
+	if j := p.Joists; !j.AlongHouse || j.Bays.Parts != 9 || len(j.Sticks) != 10 {
+		t.Fatalf("along the house %v, %d bays, %d sticks", j.AlongHouse, j.Bays.Parts, len(j.Sticks))
 	}
-	first := p.Sticks[0]
-	if c := first.Center; c.A.X != 0 || c.B.X != 16*measure.Foot || c.A.Y != 3*measure.Inch/4 || c.B.Y != c.A.Y {
+	first := p.Joists.Sticks[0]
+	if c := first.Reach; c.A.X != 0 || c.B.X != 16*measure.Foot || c.A.Y != 3*measure.Inch/4 || c.B.Y != c.A.Y {
 		t.Errorf("the first stick lies on %v", c)
 	}
-	if first.Length.Value != 16*measure.Foot-3*measure.Inch || strings.Join(first.Over, " ") != "B1 B2" {
-		t.Errorf("it is %s long over %v", first.Length.Value.Text(measure.Imperial), first.Over)
+	if first.Line.Length() != 16*measure.Foot-3*measure.Inch || len(first.Supports) != 2 || first.Supports[0].Ends {
+		t.Errorf("it is %s long over %+v", first.Line.Length().Text(measure.Imperial), first.Supports)
+	}
+	if b := p.Beams[0]; b.Lines[0].A.X != 2*measure.Foot || b.Lines[0].B.X != 2*measure.Foot {
+		t.Errorf("a beam drawn across the joists lies on %v", b.Lines[0])
 	}
 }

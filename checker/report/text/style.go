@@ -3,11 +3,11 @@ package text
 import (
 	"github.com/fatih/color"
 
+	"plumbrule/checker/report/lines"
 	"plumbrule/checker/result"
 )
 
-// paint puts colour on a piece of a line, or leaves it as it is.
-type paint func(string) string
+type paint = lines.Paint
 
 // style is the colours of one report. Colour repeats what the words say.
 type style struct {

@@ -9,9 +9,6 @@ import (
 	"plumbrule/checker/report/content"
 )
 
-// Paint puts color on a piece of a line, or leaves it as it is.
-type Paint func(string) string
-
 // Printer puts lines out. Errors of the writer stay in it until Flush.
 type Printer struct {
 	Cells Cells

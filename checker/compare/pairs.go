@@ -1,6 +1,8 @@
 package compare
 
 import (
+	"cmp"
+	"slices"
 	"strconv"
 
 	"plumbrule/checker/source"
@@ -120,23 +122,26 @@ func (p *pairs) moves(was, is *source.Node) {
 
 // rising picks as many of some different numbers as stand in rising order.
 func rising(numbers []int) map[int]bool {
-	best := make([]int, len(numbers)) // length of the longest run that ends here
-	from := make([]int, len(numbers)) // the one before it
-	last := -1
-	for i := range numbers {
-		best[i], from[i] = 1, -1
-		for k := range i {
-			if numbers[k] < numbers[i] && best[k] >= best[i] {
-				best[i], from[i] = best[k]+1, k
-			}
+	var ends []int // index of the least number that ends a run of each length
+	from := make([]int, len(numbers))
+	for i, n := range numbers {
+		at, _ := slices.BinarySearchFunc(ends, n, func(end, n int) int { return cmp.Compare(numbers[end], n) })
+		from[i] = -1
+		if at > 0 {
+			from[i] = ends[at-1]
 		}
-		if last < 0 || best[i] > best[last] {
-			last = i
+		if at == len(ends) {
+			ends = append(ends, i)
+		} else {
+			ends[at] = i
 		}
 	}
 	picked := map[int]bool{}
-	for ; last >= 0; last = from[last] {
-		picked[numbers[last]] = true
+	if len(ends) == 0 {
+		return picked
+	}
+	for i := ends[len(ends)-1]; i >= 0; i = from[i] {
+		picked[numbers[i]] = true
 	}
 	return picked
 }

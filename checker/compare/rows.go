@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"plumbrule/checker/result"
+	"plumbrule/checker/source"
 )
 
 // line is a row while it is put together: for each set its result, or nil.
@@ -83,6 +84,21 @@ func (l line) finish(given [][]Given) Row {
 	row.Difference = row.differ()
 	row.trim()
 	return row
+}
+
+// refer says where sets that are silent on the row have put what they say.
+func (r *Row) refer(lines []line) {
+	for i := range r.Cells {
+		if !r.Cells[i].Has || r.Cells[i].Result != nil {
+			continue
+		}
+		for _, l := range lines {
+			if s := l[i]; s != nil && s.Check == r.Check && !slices.Contains(r.Cells[i].Elsewhere, s.Span.Start) {
+				r.Cells[i].Elsewhere = append(r.Cells[i].Elsewhere, s.Span.Start)
+			}
+		}
+		slices.SortFunc(r.Cells[i].Elsewhere, func(a, b source.Position) int { return a.Offset - b.Offset })
+	}
 }
 
 // trim keeps of the figures those by which a row of that difference differs.

@@ -74,6 +74,9 @@ type Cell struct {
 	Result *result.Result
 	// Has is set where the set has the check.
 	Has bool
+	// Elsewhere are the places of which the set speaks instead, where it says
+	// nothing of the subject.
+	Elsewhere []source.Position
 	// Figures are those by which the sets differ, where a value is not shown that
 	// could be held against them.
 	Figures []Figure
@@ -87,8 +90,11 @@ func Beside(d result.Design, sets []result.Set, given [][]Given) *Sets {
 		return s
 	}
 	s.Gaps = gaps(given)
-	for _, l := range tabulate(&s.Design, sets) {
-		s.take(l.finish(given))
+	lines := tabulate(&s.Design, sets)
+	for _, l := range lines {
+		row := l.finish(given)
+		row.refer(lines)
+		s.take(row)
 	}
 	order := []Difference{InOutcome, InLimit, InCheck}
 	slices.SortStableFunc(s.Rows, func(a, b Row) int {

@@ -96,6 +96,9 @@ func convertRow(r *compare.Row, sets []result.Set) subject {
 		for _, f := range cell.Figures {
 			one.Figures = append(one.Figures, figure{Name: f.Name, Text: f.Text, Clause: f.Clause, Status: f.Status})
 		}
+		for _, at := range cell.Elsewhere {
+			one.Elsewhere = append(one.Elsewhere, convertPosition(at))
+		}
 		out.BySet = append(out.BySet, one)
 	}
 	return out

@@ -139,6 +139,8 @@ type bySet struct {
 	Has     bool     `json:"has"`
 	Answer  *answer  `json:"answer,omitempty"`
 	Figures []figure `json:"figures,omitempty"`
+	// Elsewhere is where the set speaks of instead.
+	Elsewhere []position `json:"elsewhere,omitempty"`
 }
 
 type figure struct {

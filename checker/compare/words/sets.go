@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"plumbrule/checker/compare"
@@ -77,7 +78,7 @@ func aspects(c *compare.Cell) [7]string {
 	case !c.Has:
 		return [7]string{"no such check"}
 	case r == nil:
-		return [7]string{"says nothing of it"}
+		return [7]string{elsewhere(c)}
 	}
 	words := [7]string{string(r.Outcome), "", "", content.Margin(r), r.Clause, r.Status, cmp.Or(r.Amended, r.Reason)}
 	if r.Have != nil {
@@ -93,6 +94,23 @@ func aspects(c *compare.Cell) [7]string {
 		words[2], words[5] = figures(c.Figures), status(c.Figures)
 	}
 	return words
+}
+
+// elsewhere points to what a set says of other places instead.
+func elsewhere(c *compare.Cell) string {
+	var lines []string
+	for _, at := range c.Elsewhere {
+		if line := strconv.Itoa(max(at.Line, 1)); !slices.Contains(lines, line) {
+			lines = append(lines, line)
+		}
+	}
+	switch len(lines) {
+	case 0:
+		return "says nothing of it"
+	case 1:
+		return "see line " + lines[0]
+	}
+	return "see lines " + strings.Join(lines, ", ")
 }
 
 // limit gives a limit in the design's system, with that of the standard beside.

@@ -57,8 +57,8 @@ func state(p *markdown.Page, r *compare.Revisions, s compare.State) {
 		p.Heading(3, title)
 	}
 	var lines []string
-	for _, m := range list {
-		lines = append(lines, item(r, m)...)
+	for _, group := range words.Groups(list) {
+		lines = append(lines, item(r, group)...)
 	}
 	p.Block(lines...)
 	if fold {
@@ -66,21 +66,25 @@ func state(p *markdown.Page, r *compare.Revisions, s compare.State) {
 	}
 }
 
-func item(r *compare.Revisions, m *compare.Matter) []string {
+func item(r *compare.Revisions, group []*compare.Matter) []string {
+	m := group[0]
 	found := m.Result()
 	file := r.Is.File
 	if found == m.Was {
 		file = r.Was.File
 	}
-	line := fmt.Sprintf("- **%s** %s", found.Consequence, markdown.Plain(content.Sentence(content.Message(found))))
+	line := fmt.Sprintf("- **%s** %s", found.Consequence, markdown.Plain(content.Sentence(words.Message(m))))
 	if way := words.Way(m); way != "" {
 		line += " " + markdown.Plain(content.Sentence(way))
 	}
 	if found.Outcome == result.Excused && found.Reason != "" {
 		line += " " + markdown.Plain(content.Sentence(found.Reason))
 	}
-	tag := strings.TrimSpace(found.Set + " " + found.Check + " " + found.Clause)
-	where := place(file, found.Span.Start.Line) + ", " + markdown.Code(tag)
+	where := place(file, found.Span.Start.Line)
+	for _, m := range group {
+		one := m.Result()
+		where += ", " + markdown.Code(strings.TrimSpace(one.Set+" "+one.Check+" "+one.Clause))
+	}
 	if at := content.Where(found.See, found.Mark); at != "" {
 		where = markdown.Plain(at) + ", " + where
 	}

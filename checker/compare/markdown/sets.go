@@ -20,7 +20,7 @@ func Sets(to io.Writer, s *compare.Sets) error {
 	for _, d := range words.Differences() {
 		section(p, s, d)
 	}
-	p.Heading(3, "Checks that a set does not have and another has")
+	p.Heading(3, "Checks that only other sets have")
 	var gaps []string
 	for i := range s.Sets {
 		gaps = append(gaps, fmt.Sprintf("- **%s** (%d): %s", markdown.Plain(s.Sets[i].ID), len(s.Gaps[i]), markdown.Plain(cmp.Or(words.Gap(s.Gaps[i]), "none"))))

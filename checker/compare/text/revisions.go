@@ -3,6 +3,7 @@ package text
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strconv"
 
 	"plumbrule/checker/compare"
@@ -55,16 +56,25 @@ func (p *printer) state(r *compare.Revisions, s compare.State) {
 	}
 	p.Heading(fmt.Sprintf("%s (%d)", words.Heading(s), len(list)))
 	p.Gap()
-	for _, m := range list {
-		p.matter(r, m)
+	var said []string
+	for _, group := range words.Groups(list) {
+		// What holds for several in a row is said once, behind the last of them.
+		if about := about(group[0]); !slices.Equal(about, said) {
+			p.say(said)
+			said = about
+		}
+		for _, m := range group {
+			p.firstLine(r, m)
+		}
 	}
+	p.say(said)
 }
 
-// matter prints a line with place, state and class, and what became of it.
-func (p *printer) matter(r *compare.Revisions, m *compare.Matter) {
+// firstLine prints place, state, class and message of a matter.
+func (p *printer) firstLine(r *compare.Revisions, m *compare.Matter) {
 	found := m.Result()
 	file := r.Is.File
-	if m.Is == nil || found == m.Was {
+	if found == m.Was {
 		file = r.Was.File
 	}
 	tag := found.Set + " " + found.Check
@@ -76,15 +86,29 @@ func (p *printer) matter(r *compare.Revisions, m *compare.Matter) {
 		state = p.alarm(state)
 	}
 	p.Line(p.path(place(file, found.Span.Start)) + ": " + state + ": " + string(found.Consequence) + ": " +
-		content.Printable(content.Message(found)) + " " + p.faint("["+content.Printable(tag)+"]"))
+		content.Printable(words.Message(m)) + " " + p.faint("["+content.Printable(tag)+"]"))
+}
+
+// about says what became of a matter, by whom it is excused, and where it is
+// drawn.
+func about(m *compare.Matter) []string {
+	found := m.Result()
+	var list []string
 	if way := words.Way(m); way != "" {
-		p.Paragraph(4, "", way)
+		list = append(list, way)
 	}
 	if found.Outcome == result.Excused && found.Reason != "" {
-		p.Paragraph(4, "excused:", found.Reason)
+		list = append(list, "excused: "+found.Reason)
 	}
 	if where := content.Where(found.See, found.Mark); where != "" {
-		p.Paragraph(4, "", where)
+		list = append(list, where)
+	}
+	return list
+}
+
+func (p *printer) say(lines []string) {
+	for _, line := range lines {
+		p.Paragraph(4, "", line)
 	}
 }
 

@@ -146,7 +146,7 @@ func (p *printer) columns(aspects []words.Aspect, s *compare.Sets, width int) {
 
 // gaps says for each set which checks only others have.
 func (p *printer) gaps(s *compare.Sets) {
-	p.Heading("checks that a set does not have and another has")
+	p.Heading("checks that only other sets have")
 	for i := range s.Sets {
 		words := words.Gap(s.Gaps[i])
 		if words == "" {

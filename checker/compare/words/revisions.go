@@ -16,19 +16,19 @@ func Heading(s compare.State) string {
 	case compare.New:
 		return "new, outside the limits"
 	case compare.Revealed:
-		return "outside the limits, could not be seen before"
+		return "outside, could not be seen before"
 	case compare.Hidden:
-		return "outside the limits before, cannot be seen any more"
+		return "outside before, cannot be seen now"
 	case compare.StillOpen:
 		return "still outside the limits"
 	case compare.Asked:
-		return "not shown, and not asked for before"
+		return "not shown, not asked for before"
 	case compare.NotShown:
 		return "shown before, not shown now"
 	case compare.NowShown:
 		return "not shown before, shown now"
 	case compare.Dropped:
-		return "not shown before, not asked for any more"
+		return "not shown before, not asked for now"
 	case compare.CouldNot, compare.RanAgain, compare.Gone, compare.StillAsked, compare.Excused, compare.Unexcused:
 	}
 	return string(s)
@@ -116,6 +116,39 @@ func Standing(r *result.Result) string {
 		stand = r.Have.Text + ", " + stand
 	}
 	return stand
+}
+
+// Message says what was found. Of what is not shown it names the value alone, as
+// the state says the rest.
+func Message(m *compare.Matter) string {
+	words := content.Message(m.Result())
+	if m.Result().Outcome == result.NotShown {
+		words = strings.TrimSuffix(strings.TrimSuffix(words, " is not shown"), " are not shown")
+	}
+	return words
+}
+
+// Groups joins matters of which the same is said, as where several checks miss
+// one value. They keep the order of the first of each.
+func Groups(list []*compare.Matter) [][]*compare.Matter {
+	var groups [][]*compare.Matter
+	index := map[[3]string]int{}
+	for _, m := range list {
+		r := m.Result()
+		at := ""
+		if len(r.At) > 0 {
+			at = r.At[0]
+		}
+		key := [3]string{at, content.Message(r), Way(m)}
+		i, known := index[key]
+		if !known {
+			i = len(groups)
+			index[key] = i
+			groups = append(groups, nil)
+		}
+		groups[i] = append(groups[i], m)
+	}
+	return groups
 }
 
 // Change says what was done to a value: "40 psf -> 50 psf", "not shown -> 36

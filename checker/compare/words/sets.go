@@ -178,8 +178,11 @@ func silent(row *compare.Row) bool {
 
 // Left says how many subjects are not listed; "" for none.
 func Left(n int) string {
-	if n == 0 {
+	switch n {
+	case 0:
 		return ""
+	case 1:
+		return "1 more does not apply to this design"
 	}
 	return fmt.Sprintf("%d more do not apply to this design", n)
 }

@@ -49,6 +49,20 @@ func TestWay(t *testing.T) {
 	}
 }
 
+func TestGroups(t *testing.T) {
+	missing := func(check, at, what string) *compare.Matter {
+		return &compare.Matter{State: compare.StillAsked, Is: &result.Result{Check: check, Outcome: result.NotShown, At: []string{at}, Message: what + " is not shown"}}
+	}
+	list := []*compare.Matter{missing("a", "/0", "width"), missing("b", "/0", "height"), missing("c", "/0", "width"), missing("d", "/1", "width")}
+	var got []string
+	for _, g := range words.Groups(list) {
+		got = append(got, words.Message(g[0])+" "+g[0].Is.Check)
+	}
+	if strings.Join(got, ", ") != "width a, height b, width d" {
+		t.Errorf("%q", got)
+	}
+}
+
 // TestHeadings sees to it that no state goes without words, and that none of
 // them is the words of another.
 func TestHeadings(t *testing.T) {

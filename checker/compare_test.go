@@ -9,6 +9,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -81,31 +82,43 @@ func everyFindingOnce(t *testing.T, r *between.Revisions) {
 	}
 }
 
-// The way back tells the same story backwards.
+// mirror gives for each state what it is on the way back.
+func mirror(s between.State) between.State {
+	pairs := [][2]between.State{
+		{between.New, between.Gone}, {between.Revealed, between.Hidden}, {between.Asked, between.Dropped}, {between.NotShown, between.NowShown},
+		{between.CouldNot, between.RanAgain},
+	}
+	for _, p := range pairs {
+		if i := slices.Index(p[:], s); i >= 0 {
+			return p[1-i]
+		}
+	}
+	return s
+}
+
+// The way back tells the same story backwards, between revisions of one design
+// and between designs that have nothing in common.
 func TestCompareBothWays(t *testing.T) {
-	mirror := map[between.State]between.State{
-		between.New: between.Gone, between.Revealed: between.Hidden, between.Asked: between.Dropped, between.NotShown: between.NowShown,
-	}
-	for one, other := range mirror {
-		mirror[other] = one
-	}
 	was, is := pairOfRevisions(t)
-	there, back := revisions(t, was, is), revisions(t, is, was)
-	everyFindingOnce(t, there)
-	seen := map[between.State]bool{}
-	for _, s := range between.States() {
-		other := s
-		if mirrored, ok := mirror[s]; ok {
-			other = mirrored
-		}
-		a, b := prints(there.Of(s)), prints(back.Of(other))
-		if !slices.Equal(a, b) {
-			t.Errorf("%s there:\n%s\n%s back:\n%s", s, strings.Join(a, "\n"), other, strings.Join(b, "\n"))
-		}
-		seen[s] = len(a) > 0
+	inputs := []checker.Input{was, is}
+	for _, file := range designFiles(t) {
+		inputs = append(inputs, readInput(t, file))
 	}
+	for i, a := range inputs {
+		for _, b := range inputs[i+1:] {
+			there, back := revisions(t, a, b), revisions(t, b, a)
+			everyFindingOnce(t, there)
+			everyFindingOnce(t, back)
+			for _, s := range between.States() {
+				if x, y := prints(there.Of(s)), prints(back.Of(mirror(s))); !slices.Equal(x, y) {
+					t.Errorf("%s to %s, %s:\n%s\nback, %s:\n%s", a.Name, b.Name, s, strings.Join(x, "\n"), mirror(s), strings.Join(y, "\n"))
+				}
+			}
+		}
+	}
+	r := revisions(t, was, is)
 	for _, s := range []between.State{between.New, between.Gone, between.StillOpen, between.NotShown, between.NowShown, between.Asked, between.StillAsked} {
-		if !seen[s] {
+		if len(r.Of(s)) == 0 {
 			t.Errorf("the fixture has nothing that is %s", s)
 		}
 	}
@@ -115,7 +128,14 @@ func TestCompareBothWays(t *testing.T) {
 func prints(list []*between.Matter) []string {
 	var all []string
 	for _, m := range list {
-		all = append(all, m.Result().Set+" "+m.Result().Check+" "+m.Result().Fingerprint)
+		words := []string{m.Result().Set, m.Result().Check}
+		for _, r := range []*result.Result{m.Was, m.Is} {
+			if r != nil {
+				words = append(words, r.Fingerprint)
+			}
+		}
+		slices.Sort(words[2:])
+		all = append(all, strings.Join(words, " "))
 	}
 	slices.Sort(all)
 	return all
@@ -228,8 +248,10 @@ func TestCompareInOtherUnits(t *testing.T) {
 	inches := regexp.MustCompile(`(: |, |\[)(\d+) in([,}\]]|$)`)
 	metric := regexp.MustCompile(`(?m)`+inches.String()).ReplaceAllFunc(in.Data, func(m []byte) []byte {
 		parts := inches.FindSubmatch(m)
-		var n float64
-		fmt.Sscan(string(parts[2]), &n)
+		n, err := strconv.ParseFloat(string(parts[2]), 64)
+		if err != nil {
+			t.Fatal(err)
+		}
 		return fmt.Appendf(nil, "%s%g mm%s", parts[1], n*25.4, parts[3])
 	})
 	if bytes.Count(metric, []byte(" mm")) < 10 {

@@ -112,9 +112,7 @@ func TestBecome(t *testing.T) {
 func TestResultsOfOnePlace(t *testing.T) {
 	was := []result.Result{reading(result.Outside, "/stairs/0/risers", -1), reading(result.Outside, "/stairs/0/risers", -2), reading(result.Outside, "/stairs/0/risers", -3)}
 	is := []result.Result{reading(result.Outside, "/stairs/2/risers", -3), reading(result.Outside, "/stairs/2/risers", -1)}
-	for i, print := range []string{"a", "b", "c"} {
-		was[i].Fingerprint = print
-	}
+	was[0].Fingerprint, was[1].Fingerprint, was[2].Fingerprint = "a", "b", "c"
 	is[0].Fingerprint, is[1].Fingerprint = "c", "a"
 	r := Between(report(t, "was.yaml", before, was), report(t, "is.yaml", after, is), nil)
 	if open, gone := r.Of(StillOpen), r.Of(Gone); len(open) != 2 || len(gone) != 1 || open[0].Trend != Unchanged || open[1].Trend != Unchanged || gone[0].Was.Fingerprint != "b" {

@@ -18,6 +18,9 @@ func same(a, b *source.Node) bool {
 	if a.Kind != b.Kind {
 		return false
 	}
+	if a.Kind == source.Null {
+		return true
+	}
 	if a.Kind == source.Array {
 		if len(a.Items) != len(b.Items) {
 			return false

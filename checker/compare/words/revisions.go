@@ -42,7 +42,7 @@ func Way(m *compare.Matter) string {
 	case compare.NowShown, compare.NotShown:
 		return field(m)
 	case compare.StillAsked, compare.Asked, compare.Dropped:
-		return reason(m)
+		return asked(m)
 	case compare.New, compare.Revealed, compare.Hidden, compare.StillOpen, compare.Gone,
 		compare.CouldNot, compare.RanAgain, compare.Excused, compare.Unexcused:
 	}
@@ -67,6 +67,21 @@ func field(m *compare.Matter) string {
 		return "now " + line
 	}
 	return "was " + line
+}
+
+// asked says why only one of the revisions is asked for a value.
+func asked(m *compare.Matter) string {
+	switch {
+	case m.State == compare.Asked && m.Reason == compare.NoElement:
+		return "the element is new"
+	case m.State == compare.Asked && m.Reason == compare.NoNeed:
+		return "before, the check did not apply"
+	case m.State == compare.Dropped && m.Reason == compare.NoElement:
+		return "the element is gone"
+	case m.State == compare.Dropped && m.Reason == compare.NoNeed:
+		return "the check does not apply any more"
+	}
+	return ""
 }
 
 // reason says why the revision that has no answer has none.

@@ -39,8 +39,8 @@ func TestWay(t *testing.T) {
 		{compare.Matter{State: compare.Excused, Is: excused, Was: excused}, `was 8", excused, outside by 1/4"; now 8", excused, outside by 1/4"`},
 		{compare.Matter{State: compare.NowShown, Was: &result.Result{Outcome: result.NotShown}, Field: place}, "now 36 in (line 7)"},
 		{compare.Matter{State: compare.NotShown, Is: &result.Result{Outcome: result.NotShown}, Field: place}, "was 36 in (line 7)"},
-		{compare.Matter{State: compare.Asked, Is: &result.Result{Outcome: result.NotShown}, Reason: compare.NoNeed}, "not checked, as the check did not apply"},
-		{compare.Matter{State: compare.Dropped, Was: &result.Result{Outcome: result.NotShown}, Reason: compare.NoNeed}, "not checked, as the check does not apply any more"},
+		{compare.Matter{State: compare.Asked, Is: &result.Result{Outcome: result.NotShown}, Reason: compare.NoNeed}, "before, the check did not apply"},
+		{compare.Matter{State: compare.Dropped, Was: &result.Result{Outcome: result.NotShown}, Reason: compare.NoNeed}, "the check does not apply any more"},
 		{compare.Matter{State: compare.StillAsked, Was: &result.Result{}, Is: &result.Result{}}, ""},
 	} {
 		if got := words.Way(&c.m); got != c.want {

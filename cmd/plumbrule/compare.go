@@ -35,8 +35,8 @@ func newCompareCommand(env environment) *cobra.Command {
 			"Exit codes: 0 nothing is worse; 1 something at or above the failing class is new, further outside, or was\n" +
 			"outside and cannot be seen any more, and with --sets: a set behind the first finds something outside that the\n" +
 			"first does not; 2 wrong flags, configuration or rule sets; 3 a design cannot be read; 4 a check failed to run.",
-		Example: "  plumbrule compare jobs/heron.rev-a.deck.yaml jobs/heron.deck.yaml\n" +
-			"  plumbrule compare --report markdown=remarks.md --report text before.deck.yaml after.deck.yaml\n" +
+		Example: "  plumbrule compare fixtures/compare/before.deck.yaml fixtures/compare/after.deck.yaml\n" +
+			"  plumbrule compare --report markdown=remarks.md --report text jobs/heron.rev-a.deck.yaml jobs/heron.deck.yaml\n" +
 			"  plumbrule compare --sets irc-2018,irc-2021,us-mi fixtures/designs/ketch-point.deck.yaml",
 		Args: named(1, 2, "the old and the new revision, or with --sets one design"),
 		RunE: func(cmd *cobra.Command, args []string) error { return runCompare(cmd, env, flags, args) },

@@ -62,9 +62,13 @@ func outcome(r *result.Result) result.Outcome {
 	return r.Outcome
 }
 
-// trend compares two margins, which are negative outside of a limit.
+// trend compares two margins, which are negative outside of a limit. Where there
+// are none, what is said alike of both did not change.
 func trend(was, is *result.Result) Trend {
 	if was.Margin == nil || is.Margin == nil || was.Margin.Unit == "" || was.Margin.Unit != is.Margin.Unit {
+		if was.Message != "" && was.Message == is.Message {
+			return Unchanged
+		}
 		return ""
 	}
 	// Numbers are rounded for print to six decimals; what differs by less is the

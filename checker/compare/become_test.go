@@ -31,6 +31,13 @@ func reading(outcome result.Outcome, at string, margin float64) result.Result {
 	return r
 }
 
+// said is a finding that no margin belongs to.
+func said(at, message string) result.Result {
+	r := reading(result.Outside, at, 0)
+	r.Margin, r.Message = nil, message
+	return r
+}
+
 func lacking(at, needs string) result.Result {
 	r := reading(result.NotShown, at, 0)
 	r.Needs = needs
@@ -70,6 +77,8 @@ func TestBecome(t *testing.T) {
 		{"closer", results{reading(result.Outside, "/stairs/0/risers", -1)}, results{reading(result.Outside, "/stairs/2/risers", -0.5)}, StillOpen, "", Better},
 		{"further off", results{reading(result.Outside, "/stairs/0/risers", -0.25)}, results{reading(result.Outside, "/stairs/2/risers", -0.5)}, StillOpen, "", Worse},
 		{"as it was", results{reading(result.Outside, "/stairs/0/risers", -0.5)}, results{reading(result.Outside, "/stairs/2/risers", -0.500001)}, StillOpen, "", Unchanged},
+		{"said alike without a margin", results{said("/stairs/0/risers", "too many")}, results{said("/stairs/2/risers", "too many")}, StillOpen, "", Unchanged},
+		{"said otherwise without a margin", results{said("/stairs/0/risers", "too many")}, results{said("/stairs/2/risers", "too few")}, StillOpen, "", ""},
 		{"by another value of the element", results{reading(result.Outside, "/stairs/0/total_rise", -0.5)}, results{reading(result.Outside, "/stairs/2/risers", -0.5)}, StillOpen, "", Unchanged},
 		{"taken out with its element", results{reading(result.Outside, "/stairs/2/risers", -1)}, nil, Gone, NoElement, ""},
 		{"put in with its element", nil, results{reading(result.Outside, "/stairs/0/risers", -1)}, New, NoElement, ""},

@@ -45,6 +45,9 @@ const (
 	Unchanged Trend = "unchanged"
 )
 
+// rank orders trends, what weighs most first.
+func (t Trend) rank() int { return slices.Index([]Trend{Worse, "", Better, Unchanged}, t) }
+
 // Matter is one finding of either revision with what became of it.
 type Matter struct {
 	State State
@@ -102,8 +105,8 @@ func (m *Matter) worse(class result.Consequence, notShown bool) bool {
 	return false
 }
 
-// arrange puts matters in the order of reports: by state, then as findings are
-// ordered.
+// arrange puts matters in the order of reports: by state and class, what got
+// worse first, then as they stand in the design.
 func arrange(matters []Matter) {
 	states := States()
 	slices.SortStableFunc(matters, func(a, b Matter) int {
@@ -111,6 +114,7 @@ func arrange(matters []Matter) {
 		return cmp.Or(
 			cmp.Compare(slices.Index(states, a.State), slices.Index(states, b.State)),
 			cmp.Compare(x.Consequence.Rank(), y.Consequence.Rank()),
+			cmp.Compare(a.Trend.rank(), b.Trend.rank()),
 			cmp.Compare(x.Span.Start.Offset, y.Span.Start.Offset),
 			strings.Compare(x.Check, y.Check), strings.Compare(x.Set, y.Set),
 			strings.Compare(x.Needs, y.Needs), strings.Compare(x.Message, y.Message),

@@ -10,6 +10,7 @@ import (
 
 	"plumbrule/checker/catalog"
 	"plumbrule/checker/engine"
+	"plumbrule/checker/measure"
 	"plumbrule/checker/result"
 	"plumbrule/checker/ruleset"
 	"plumbrule/checker/sandbox"
@@ -129,6 +130,9 @@ type Input struct {
 	// Sets and Waivers are those of the checker that are for this design, by the
 	// names by which the checker was given them; nil for all.
 	Sets, Waivers []string
+	// System is the system of units in which values print; nil for the design's
+	// own.
+	System *measure.System
 }
 
 // Check checks designs, several at once, and reports on them in their order.

@@ -23,6 +23,9 @@ func (c *Checker) design(ctx context.Context, in Input) (result.Design, []waive.
 	}
 	deck := derived.Deck
 	d.System = deck.System
+	if in.System != nil {
+		d.System = *in.System
+	}
 	for _, n := range deck.Unread {
 		d.Unread = append(d.Unread, result.Place{Pointer: n.Pointer, Span: n.Span, Text: n.Text})
 	}
@@ -30,7 +33,7 @@ func (c *Checker) design(ctx context.Context, in Input) (result.Design, []waive.
 	if len(d.Sets) == 0 {
 		return d, nil // naming none to the engine would mean all
 	}
-	for _, r := range c.engine.Evaluate(ctx, derived.Facts, d.Document, deck.System, d.Sets...) {
+	for _, r := range c.engine.Evaluate(ctx, derived.Facts, d.Document, d.System, d.Sets...) {
 		if r.Outcome == result.Within || r.Outcome == result.DoesNotApply {
 			d.Readings = append(d.Readings, r)
 		} else {

@@ -35,6 +35,7 @@ func newRootCommand(env environment) *cobra.Command {
 	root.SetErr(env.err)
 	root.AddCommand(
 		newCheckCommand(env),
+		newCompareCommand(env),
 		newDrawCommand(env),
 		newExplainCommand(env),
 		newFactsCommand(env),

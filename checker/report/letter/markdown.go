@@ -1,43 +1,8 @@
 package letter
 
-import (
-	"strings"
-	"unicode"
-	"unicode/utf8"
+import "plumbrule/checker/report/markdown"
 
-	"plumbrule/checker/report/content"
-)
-
-// plain makes s stand in Markdown as it is.
-func plain(s string) string {
-	s = content.Printable(s)
-	var b strings.Builder
-	for i, r := range s {
-		// What is left alone otherwise: a joint between words, as in bearing_length.
-		if strings.ContainsRune("\\`*[]<>|~$&", r) || r == '_' && !insideWord(s, i) {
-			b.WriteByte('\\')
-		}
-		b.WriteRune(r)
-	}
-	return b.String()
-}
-
-func insideWord(s string, i int) bool {
-	before, _ := utf8.DecodeLastRuneInString(s[:i])
-	after, _ := utf8.DecodeRuneInString(s[i+1:])
-	return wordRune(before) && wordRune(after)
-}
-
-func wordRune(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }
-
-// code sets s as code; a grave accent, which would end it, becomes a quote.
-func code(s string) string {
-	s = strings.NewReplacer("`", "'", "|", "¦").Replace(content.Printable(s))
-	if strings.TrimSpace(s) == "" {
-		return ""
-	}
-	return "`" + s + "`"
-}
-
-// title makes the first letter a capital, for headings.
-func title(s string) string { return strings.TrimSuffix(content.Sentence(s), ".") }
+func plain(s string) string      { return markdown.Plain(s) }
+func code(s string) string       { return markdown.Code(s) }
+func title(s string) string      { return markdown.Title(s) }
+func row(cells ...string) string { return markdown.Row(cells...) }

@@ -1,13 +1,13 @@
 package letter
 
 import (
-	"bufio"
 	"fmt"
 	"io"
 	"strings"
 
 	"plumbrule/checker/report/content"
 	"plumbrule/checker/report/items"
+	"plumbrule/checker/report/markdown"
 	"plumbrule/checker/result"
 )
 
@@ -28,41 +28,24 @@ func New(opts Options) Writer { return Writer{opts} }
 // Write writes the letters on all designs one after the other, then once what
 // holds for all of them. An error is that of the underlying writer.
 func (w Writer) Write(to io.Writer, report result.Report) error {
-	p := &printer{out: bufio.NewWriter(to), opts: w.opts}
+	p := &printer{Page: markdown.NewPage(to), opts: w.opts}
 	for i := range report.Designs {
 		if report.Designs[i].Kind == "" {
 			p.letter(&report, i)
 		}
 	}
 	p.closing(&report)
-	return p.out.Flush()
+	return p.Flush()
 }
 
-// printer puts blocks out. Errors of the writer stay in the buffer until it is
-// flushed.
+// printer puts a letter out.
 type printer struct {
-	out  *bufio.Writer
+	*markdown.Page
 	opts Options
-	used bool // something was printed before
 }
 
-// block prints lines that belong together, set off by an empty line.
-func (p *printer) block(lines ...string) {
-	if p.used {
-		fmt.Fprintln(p.out)
-	}
-	p.used = true
-	for _, line := range lines {
-		fmt.Fprintln(p.out, line)
-	}
-}
-
-func (p *printer) heading(level int, words string) {
-	p.block(strings.Repeat("#", level) + " " + words)
-}
-
-// row sets cells as a row of a table.
-func row(cells ...string) string { return "| " + strings.Join(cells, " | ") + " |" }
+func (p *printer) block(lines ...string)           { p.Block(lines...) }
+func (p *printer) heading(level int, words string) { p.Heading(level, words) }
 
 // closing names the rule sets and prints the cautions.
 func (p *printer) closing(report *result.Report) {

@@ -3,19 +3,16 @@ package text
 import (
 	"strings"
 
-	"github.com/mattn/go-runewidth"
-
 	"plumbrule/checker/report/content"
+	"plumbrule/checker/report/lines"
 )
 
-// cells measures text in the cells of a terminal. It does not ask the locale,
-// as the library's own default would, so that the same report has the same
-// bytes everywhere.
-type cells struct{ *runewidth.Condition }
+// cells measures text and keeps source lines within what there is room for.
+type cells struct{ lines.Cells }
 
-func newCells() cells {
-	return cells{&runewidth.Condition{StrictEmojiNeutral: true}}
-}
+func newCells() cells { return cells{lines.NewCells()} }
+
+func (c cells) keep(s string) string { return c.Keep(s) }
 
 // tabStop is the distance of tab stops in a source line.
 const tabStop = 4

@@ -2,7 +2,6 @@ package text
 
 import (
 	"strconv"
-	"strings"
 
 	"plumbrule/checker/report/content"
 	"plumbrule/checker/result"
@@ -22,7 +21,7 @@ func (p *printer) files(designs []result.Design) {
 		}
 		rows = append(rows, append(row, string(d.Disposition), printable(d.File)))
 	}
-	table, width := p.table(rows)
+	table, width := p.cells.Columns(rows)
 	if p.opts.Width == 0 || width <= p.opts.Width {
 		for _, line := range table {
 			p.line(line)
@@ -41,26 +40,4 @@ func (p *printer) outside(d *result.Design) string {
 		return ""
 	}
 	return p.cells.keep("outside " + strconv.Itoa(d.Counts.Outside))
-}
-
-// table sets rows in columns, and gives the width of the widest line.
-func (p *printer) table(rows [][]string) (lines []string, width int) {
-	const gap = "  "
-	widths := make([]int, len(rows[0]))
-	for _, row := range rows {
-		for i, cell := range row {
-			widths[i] = max(widths[i], p.cells.StringWidth(cell))
-		}
-	}
-	for _, row := range rows {
-		var b strings.Builder
-		for i, cell := range row {
-			b.WriteString(gap)
-			b.WriteString(p.cells.FillRight(cell, widths[i]))
-		}
-		line := strings.TrimRight(b.String(), " ")
-		lines = append(lines, line)
-		width = max(width, p.cells.StringWidth(line))
-	}
-	return lines, width
 }

@@ -3,11 +3,11 @@ package text
 import (
 	"github.com/fatih/color"
 
+	"plumbrule/checker/report/lines"
 	"plumbrule/checker/result"
 )
 
-// paint puts colour on a piece of a line, or leaves it as it is.
-type paint func(string) string
+type paint = lines.Paint
 
 // style is the colours of one report. Colour repeats what the words say.
 type style struct {
@@ -17,17 +17,7 @@ type style struct {
 }
 
 func newStyle(colour bool) style {
-	brush := func(attributes ...color.Attribute) paint {
-		c := color.New(attributes...)
-		// Set on the instance, or the library would look at the process's own
-		// terminal and environment.
-		if colour {
-			c.EnableColor()
-		} else {
-			c.DisableColor()
-		}
-		return func(s string) string { return c.Sprint(s) }
-	}
+	brush := func(attributes ...color.Attribute) paint { return lines.Brush(colour, attributes...) }
 	return style{
 		path:    brush(color.Bold),
 		label:   brush(color.FgGreen),

@@ -1,10 +1,10 @@
 package text
 
 import (
-	"bufio"
 	"io"
 
 	"plumbrule/checker/report/content"
+	"plumbrule/checker/report/lines"
 	"plumbrule/checker/result"
 )
 
@@ -41,13 +41,14 @@ func New(opts Options) *Writer {
 
 // Write writes the whole report. An error is that of the underlying writer.
 func (w *Writer) Write(to io.Writer, report result.Report) error {
-	p := &printer{out: bufio.NewWriter(to), opts: w.opts, style: newStyle(w.opts.Colour), cells: newCells()}
+	style := newStyle(w.opts.Colour)
+	p := &printer{Printer: lines.NewPrinter(to, w.opts.Width, style.label, style.heading), opts: w.opts, style: style, cells: newCells()}
 	if w.opts.Compact {
 		p.compact(&report)
 	} else {
 		p.full(&report)
 	}
-	return p.out.Flush()
+	return p.Flush()
 }
 
 func (p *printer) full(report *result.Report) {

@@ -1,4 +1,4 @@
-package text
+package lines
 
 import (
 	"slices"
@@ -23,21 +23,21 @@ func TestWrap(t *testing.T) {
 		{"glued", "one 6'-8\u00a01/2\" two", 9, 9, []string{"one", "6'-8 1/2\"", "two"}},
 		{"wide", "梁 梁梁 梁", 4, 4, []string{"梁", "梁梁", "梁"}},
 	}
-	c := newCells()
+	c := NewCells()
 	for _, test := range tests {
-		if got := c.wrap(test.text, test.first, test.rest); !slices.Equal(got, test.want) {
+		if got := c.Wrap(test.text, test.first, test.rest); !slices.Equal(got, test.want) {
 			t.Errorf("%s: %q, want %q", test.name, got, test.want)
 		}
 	}
 }
 
 func TestKeep(t *testing.T) {
-	c := newCells()
-	if got := c.keep(`measured 6'-8 1/2"`); strings.Contains(got, " ") {
+	c := NewCells()
+	if got := c.Keep(`measured 6'-8 1/2"`); strings.Contains(got, " ") {
 		t.Errorf("a value may still be broken: %q", got)
 	}
 	prose := "shown a ledger that is attached to brick veneer"
-	if got := c.keep(prose); got != prose {
+	if got := c.Keep(prose); got != prose {
 		t.Errorf("prose is kept on one line: %q", got)
 	}
 }

@@ -1,8 +1,8 @@
-package text
+package lines
 
 import "strings"
 
-// glue is the blank at which wrap does not break a line; it is printed as an
+// glue is the blank at which Wrap does not break a line; it is printed as an
 // ordinary one.
 const glue = '\u00a0'
 
@@ -10,20 +10,20 @@ const glue = '\u00a0'
 // prose, which reads better when it fills the line.
 const gluedCells = 24
 
-// keep glues the words of a short text, as of `12'-6 3/8"`, to each other.
-func (c cells) keep(s string) string {
+// Keep glues the words of a short text, as of `12'-6 3/8"`, to each other.
+func (c Cells) Keep(s string) string {
 	if c.StringWidth(s) > gluedCells {
 		return s
 	}
 	return strings.ReplaceAll(s, " ", string(glue))
 }
 
-// wrap breaks text at its blanks into lines of at most first cells for the first
+// Wrap breaks text at its blanks into lines of at most first cells for the first
 // and rest cells for the others. A word that is wider gets a line of its own and
 // juts out, since a path or a name cut in two is of no use; the first line stays
 // empty if that gives the word more room. With rest 0 nothing
 // is broken. There is always one line at least.
-func (c cells) wrap(text string, first, rest int) []string {
+func (c Cells) Wrap(text string, first, rest int) []string {
 	if rest <= 0 {
 		return []string{unglue(text)}
 	}

@@ -1,0 +1,35 @@
+package schema
+
+import "testing"
+
+func TestQuantityAt(t *testing.T) {
+	for pointer, want := range map[string]Quantity{
+		"/site/live_load":                           Pressure,
+		"/site/frost_depth":                         Length,
+		"/site/grade_fall/slope":                    Slope,
+		"/stairs/0/headroom":                        Length, // or the words open to sky
+		"/stairs/3/risers":                          Plain,
+		"/platforms/0/beams/1/posts_at/2":           Length,
+		"/platforms/0/beams/1/posts_at":             Plain,
+		"/platforms/0/beams/1/size":                 Size,
+		"/platforms/0/beams/1/actual":               Size,
+		"/platforms/0/beams/1/line/0":               Point,
+		"/platforms/0/outline/corners/3":            Point,
+		"/platforms/0/outline/corners/3/0":          Length,
+		"/platforms/0/edges/left of the bay/drop":   Length, // a name of the author's own
+		"/platforms/0/decking/board_angle":          Angle,
+		"/platforms/0/loads/0/weight":               Force,
+		"/platforms/0/loads/0/at":                   Point,
+		"/house/openings/0/threshold_above_decking": Length,
+		"/job/title":                                Plain,
+		"":                                          Plain,
+		"/nowhere/0":                                Plain,
+	} {
+		if got := QuantityAt("design", pointer); got != want {
+			t.Errorf("%s: %d, want %d", pointer, got, want)
+		}
+	}
+	if got := QuantityAt("roof", "/site/live_load"); got != Plain {
+		t.Errorf("an unknown schema gives %d", got)
+	}
+}

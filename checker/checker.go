@@ -32,6 +32,9 @@ type Options struct {
 	// Sandbox starts processes in which ServeForeign runs the checks that sets
 	// bring. Where it is nil, these could not run.
 	Sandbox *sandbox.Sandbox
+	// Remedies has changes tried that mend what is outside. Each costs as much
+	// as checking the design once.
+	Remedies bool
 }
 
 // Checker holds compiled checks with the figures of its sets. It does not
@@ -43,6 +46,8 @@ type Checker struct {
 	waivers []*waive.List
 	today   waive.Date
 	engine  *engine.Engine
+
+	remedies bool
 }
 
 // New loads the checks and the rule sets. The error says what is wrong with
@@ -52,7 +57,7 @@ func New(options Options) (*Checker, error) {
 	if err != nil {
 		return nil, err
 	}
-	c := &Checker{catalog: checks, ids: map[string]string{}, today: options.Today}
+	c := &Checker{catalog: checks, ids: map[string]string{}, today: options.Today, remedies: options.Remedies}
 	names := options.Sets
 	if len(names) == 0 {
 		names = DefaultSets()
@@ -147,6 +152,11 @@ func (c *Checker) Check(ctx context.Context, inputs ...Input) result.Report {
 	}
 	close(next)
 	workers.Wait()
+	if c.remedies {
+		for i := range inputs {
+			c.mend(ctx, inputs[i], &report.Designs[i])
+		}
+	}
 	report.Designs = append(report.Designs, c.aboutWaivers(uses)...)
 	return report
 }

@@ -1,0 +1,187 @@
+package remedy
+
+import (
+	"strings"
+
+	"plumbrule/checker/measure"
+	"plumbrule/checker/result"
+	"plumbrule/checker/source"
+)
+
+// ground is what a kind of change has to go on.
+type ground struct {
+	doc      *source.Document
+	finding  *result.Result
+	system   measure.System
+	accepted []string // words that the sets accept
+}
+
+// move gives ladders of one kind of change, each with the smallest first.
+type move func(*ground) [][]rung
+
+// rung is one change: a value, and those that have to follow it.
+type rung struct {
+	changes []change
+	// resized says that the change gives a list another length.
+	resized bool
+}
+
+// change puts a value where a pointer leads.
+type change struct {
+	pointer string
+	label   string // what people call it; the key where it is empty
+	from    string // as typed; empty where something is added
+	to      *source.Node
+}
+
+// replace is a change of a value that is there.
+func replace(old *source.Node, label string, to *source.Node) change {
+	return change{pointer: old.Pointer, label: label, from: spelled(old), to: to}
+}
+
+// find gives the value of a field, written as size or joists/size: where the
+// finding names it, else in the nearest object around its place.
+func (g *ground) find(field string) *source.Node {
+	for _, at := range g.finding.At {
+		if strings.HasSuffix(at, "/"+field) {
+			return g.doc.Find(at)
+		}
+	}
+	for node := g.doc.Find(first(g.finding.At)); node != nil; node = node.Parent {
+		if found := g.doc.Find(node.Pointer + "/" + field); found != nil {
+			return found
+		}
+	}
+	return nil
+}
+
+// owner gives the nearest object around a place that has the field.
+func (g *ground) owner(field string) *source.Node {
+	if found := g.find(field); found != nil {
+		return found.Parent
+	}
+	return nil
+}
+
+// place is the value that the finding points at.
+func (g *ground) place() *source.Node { return g.doc.Find(first(g.finding.At)) }
+
+// name is what people call the value at a pointer.
+func (c *change) name() string {
+	if c.label != "" {
+		return c.label
+	}
+	return strings.ReplaceAll(c.pointer[strings.LastIndexByte(c.pointer, '/')+1:], "_", " ")
+}
+
+// words say a change: "13 risers instead of 12", "height 36 in instead of 34 in".
+func (c *change) words() string {
+	to := spelled(c.to)
+	switch {
+	case c.to.Kind == source.Bool && c.from == "":
+		return c.name() + ": " + to
+	case c.to.Kind == source.Bool:
+		return c.name() + ": " + to + " instead of " + c.from
+	case c.from == "":
+		return c.name() + " " + to
+	case c.to.Kind == source.Number:
+		return to + " " + c.name() + " instead of " + c.from
+	}
+	return c.name() + " " + to + " instead of " + c.from
+}
+
+// spelled writes a value for people.
+func spelled(n *source.Node) string {
+	switch n.Kind {
+	case source.Bool:
+		if n.Text == "true" {
+			return "yes"
+		}
+		return "no"
+	case source.Array:
+		parts := make([]string, len(n.Items))
+		for i, item := range n.Items {
+			parts[i] = spelled(item)
+		}
+		return strings.Join(parts, ", ")
+	case source.Object:
+		parts := make([]string, len(n.Members))
+		for i, m := range n.Members {
+			parts[i] = strings.ReplaceAll(m.Key, "_", " ") + " " + spelled(m.Value)
+		}
+		return strings.Join(parts, ", ")
+	case source.String, source.Number, source.Null:
+	}
+	return n.Text
+}
+
+// text says the change and what the changed design comes to.
+func (r *rung) text(f *result.Result, after *result.Design) string {
+	var said []string
+	for i := range r.changes {
+		said = append(said, r.changes[i].words())
+	}
+	text := strings.Join(said, " and ")
+	if came := outcome(f, after, r); came != "" {
+		text += ": " + came
+	}
+	return text
+}
+
+// outcome says what a changed design comes to where a finding was: what differs
+// from the finding, and the margin.
+func outcome(f *result.Result, after *result.Design, r *rung) string {
+	now := reading(f, after)
+	if now == nil {
+		return ""
+	}
+	var said []string
+	if now.Have != nil && f.Have != nil && now.Have.Unit != "" && now.Have.Text != f.Have.Text && !r.says(now.Have) {
+		said = append(said, "measured "+now.Have.Text)
+	}
+	if now.Limit != nil && now.Limit.Unit != "" && (f.Limit == nil || now.Limit.Text != f.Limit.Text) {
+		said = append(said, "limit "+string(now.Limit.Relation)+" "+now.Limit.Text)
+	}
+	switch {
+	case now.Margin == nil || now.Margin.Text == "":
+	case now.Margin.Number == 0:
+		said = append(said, "at the limit")
+	default:
+		said = append(said, "inside by "+strings.TrimLeft(now.Margin.Text, "-−"))
+	}
+	return strings.Join(said, ", ")
+}
+
+// says reports whether the words of a change give the value already.
+func (r *rung) says(v *result.Value) bool {
+	to := r.changes[0].to
+	if to.Kind == source.Number {
+		return v.Unit == "count" && to.Text == v.Text
+	}
+	length, system, err := measure.ParseLength(to.Text)
+	if to.Kind != source.String || err != nil {
+		return false
+	}
+	for _, s := range []measure.System{system, measure.Imperial, measure.Metric} {
+		if n, unit := length.In(s); n == v.Number && unit == v.Unit {
+			return true
+		}
+	}
+	return false
+}
+
+// reading gives what the check of a finding reads within in a changed design, in
+// the same place where it can, with the least margin.
+func reading(f *result.Result, after *result.Design) *result.Result {
+	var best *result.Result
+	for i := range after.Readings {
+		r := &after.Readings[i]
+		if r.Outcome != result.Within || r.Check != f.Check || r.Set != f.Set || postNumber.ReplaceAllString(first(r.At), "/$1") != postNumber.ReplaceAllString(first(f.At), "/$1") {
+			continue
+		}
+		if best == nil || r.Margin != nil && (best.Margin == nil || r.Margin.Number < best.Margin.Number) {
+			best = r
+		}
+	}
+	return best
+}

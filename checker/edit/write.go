@@ -38,6 +38,14 @@ func Object(pairs ...string) *source.Node {
 	return object
 }
 
+// Written gives a value as YAML on one line, a text without quotes of its own.
+func Written(n *source.Node) string {
+	if n.Kind == source.String {
+		return n.Text
+	}
+	return write(nil, n, nil)
+}
+
 // write puts a value into text, in brackets and on one line. A string keeps the
 // quotes of the one whose place it takes, if any.
 func write(doc *source.Document, n, old *source.Node) string {
@@ -87,6 +95,9 @@ func text(doc *source.Document, s, quotes string) string {
 // isJSON reports whether the document writes keys in quotes. In YAML in which
 // somebody did so, further quotes do no harm.
 func isJSON(doc *source.Document) bool {
+	if doc == nil {
+		return false
+	}
 	if strings.HasSuffix(doc.Name, ".json") {
 		return true
 	}

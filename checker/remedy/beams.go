@@ -10,6 +10,22 @@ import (
 	"plumbrule/checker/source"
 )
 
+// fromHouse moves a beam, as the span inside of it asks or the cantilever past
+// it. A flush beam stays: joists end at it, and past it there is nothing.
+func fromHouse(s sense) move {
+	slide := toward("from_house", "beam from house", s, whole())
+	return func(g *ground) [][]rung {
+		node := g.find("from_house")
+		if node == nil {
+			return nil
+		}
+		if kind := node.Parent.Member("kind"); kind != nil && kind.Value.Text == "flush" {
+			return nil
+		}
+		return slide(g)
+	}
+}
+
 // row is the posts along a beam.
 type row struct {
 	node   *source.Node

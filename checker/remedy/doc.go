@@ -9,5 +9,5 @@
 // design. It never writes a file. Not finding a change says nothing, since only
 // single changes of usual kinds are tried, and not many of each.
 //
-// Floor: above edit and result; whoever runs checks hands them in.
+// Floor: above edit, measure and result; whoever runs checks hands them in.
 package remedy

@@ -15,7 +15,8 @@ import (
 // the same remedies on a slow machine and on a fast one.
 const (
 	rungs      = 24  // of one kind of change for one finding
-	perDesign  = 160 // changed designs that are checked
+	patience   = 5   // of these that make something else worse
+	perDesign  = 120 // changed designs that are checked
 	perFinding = 3   // remedies that are kept
 )
 
@@ -66,9 +67,12 @@ type ladder struct {
 	rungs   []rung
 	next    int
 	held    *trial // the changed design in which the rung before next held
+	worse   int    // rungs that made something else worse; a longer way rarely mends that
 }
 
-func (l *ladder) open() bool { return l.held == nil && l.next < len(l.rungs) }
+func (l *ladder) open() bool {
+	return l.held == nil && l.next < len(l.rungs) && l.worse < patience
+}
 
 // trial is a changed design. Several subjects may ask for the same one.
 type trial struct {
@@ -80,7 +84,7 @@ type trial struct {
 
 // add puts the ladders of a subject behind those of others.
 func (s *search) add(subject subject) {
-	g := ground{doc: s.design.Document, finding: subject.worst(s.design), system: s.design.System}
+	g := ground{doc: s.design.Document, finding: subject.worstOf(s.design, ""), system: s.design.System}
 	if s.options.Accepted != nil {
 		g.accepted = s.options.Accepted(g.finding.Check)
 	}
@@ -170,7 +174,11 @@ func (s *search) holds(l *ladder, t *trial) bool {
 	if l.rungs[l.next-1].resized {
 		before, after = before.withoutIndices(), after.withoutIndices()
 	}
-	return !after.worseThan(before) && l.subject.inside(s.design, before, after)
+	if after.worseThan(before) {
+		l.worse++
+		return false
+	}
+	return l.subject.inside(s.design, before, after)
 }
 
 // file writes what a ladder came to into the findings of its subject.
@@ -179,22 +187,27 @@ func (s *search) file(l *ladder) {
 		return
 	}
 	r := &l.rungs[l.next-1]
+	changes := r.typed(s.design.Document)
 	for _, i := range l.subject.findings {
 		f := &s.design.Findings[i]
-		text := r.text(f, &l.held.design)
-		if len(f.Remedies) < perFinding && !slices.ContainsFunc(f.Remedies, func(other result.Remedy) bool { return other.Text == text }) {
-			f.Remedies = append(f.Remedies, result.Remedy{Text: text, Changes: r.typed(s.design.Document)})
+		known := slices.ContainsFunc(f.Remedies, func(other result.Remedy) bool { return slices.Equal(other.Changes, changes) })
+		if len(f.Remedies) < perFinding && !known {
+			text := r.text(l.subject.worstOf(s.design, f.Set), &l.held.design)
+			f.Remedies = append(f.Remedies, result.Remedy{Text: text, Changes: changes})
 		}
 	}
 }
 
-// typed gives the changes as whoever types them in would see them.
+// typed gives the changes of a rung that was tried, as they are typed in.
 func (r *rung) typed(doc *source.Document) []result.Change {
 	list := make([]result.Change, len(r.changes))
 	for i, c := range r.changes {
-		list[i] = result.Change{Pointer: c.pointer, To: spelled(c.to)}
+		list[i] = result.Change{Pointer: c.pointer, To: edit.Written(c.to)}
 		if old := doc.Find(c.pointer); old != nil {
-			list[i].From = spelled(old)
+			list[i].From = edit.Written(old)
+		}
+		if places, err := edit.Replacements(doc, []edit.Edit{{Pointer: c.pointer, Value: c.to}}); err == nil {
+			list[i].Span, list[i].Text = places[0].Span, places[0].Text
 		}
 	}
 	return list

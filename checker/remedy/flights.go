@@ -9,7 +9,9 @@ import (
 )
 
 // risers divides a flight anew into more or fewer risers. Treads and run that
-// are stated follow, as a stair is drawn with both.
+// are stated follow, as a stair is drawn with both. Behind that it tries treads
+// of another depth with them, so that two risers and a tread come to what they
+// did.
 func risers(s sense) move {
 	return func(g *ground) [][]rung {
 		node := g.find("risers")
@@ -21,24 +23,48 @@ func risers(s sense) move {
 		if err != nil {
 			return nil
 		}
-		const most = 4
-		var ladder []rung
-		for i := 1; i <= most; i++ {
-			to := n + i*way
-			if to < 1 {
-				break
+		const most = 3
+		var plain, suitable []rung
+		for to := n + way; to > 1 && to != n+(most+1)*way; to += way {
+			depth, _, _ := lengthOf(node.Parent, "tread_depth")
+			plain = append(plain, divided(node, n, to, depth))
+			if suiting := suited(node.Parent, n, to); suiting > 0 {
+				suitable = append(suitable, divided(node, n, to, suiting))
 			}
-			one := rung{changes: []change{replace(node, "risers", edit.Number(to))}}
-			if treads := node.Parent.Member("treads"); treads != nil && treads.Value.Text == strconv.Itoa(n-1) {
-				one.changes = append(one.changes, replace(treads.Value, "treads", edit.Number(to-1)))
-			}
-			if depth, _, ok := lengthOf(node.Parent, "tread_depth"); ok {
-				one.changes = append(one.changes, run(node.Parent, measure.Length(i*way)*depth)...)
-			}
-			ladder = append(ladder, one)
 		}
-		return [][]rung{ladder}
+		return [][]rung{plain, suitable}
 	}
+}
+
+// divided is a flight of so many risers with treads of a depth.
+func divided(node *source.Node, from, to int, depth measure.Length) rung {
+	one := rung{changes: []change{replace(node, "risers", edit.Number(to))}}
+	if m := node.Parent.Member("treads"); m != nil && m.Value.Text == strconv.Itoa(from-1) {
+		one.changes = append(one.changes, replace(m.Value, "treads", edit.Number(to-1)))
+	}
+	old, system, ok := lengthOf(node.Parent, "tread_depth")
+	if !ok {
+		return one
+	}
+	if depth != old {
+		tread := node.Parent.Member("tread_depth").Value
+		one.changes = append(one.changes, replace(tread, "tread depth", edit.Text(typed(depth, system, tread.Text))))
+	}
+	moved := measure.Length(to-1)*depth - measure.Length(from-1)*old
+	one.changes = append(one.changes, run(node.Parent, moved)...)
+	return one
+}
+
+// suited is the depth of tread that keeps two risers and a tread what they are
+// when a flight is divided anew; 0 where the flight does not show enough.
+func suited(flight *source.Node, from, to int) measure.Length {
+	depth, system, ok := lengthOf(flight, "tread_depth")
+	rise, _, shown := lengthOf(flight, "total_rise")
+	if !ok || !shown {
+		return 0
+	}
+	size := fine().in(system)
+	return (depth + 2*rise/measure.Length(from) - 2*rise/measure.Length(to) + size/2) / size * size
 }
 
 // treads makes the treads of a flight deeper or shallower; a stated run follows.

@@ -2,7 +2,6 @@ package remedy
 
 import (
 	"math"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -36,11 +35,16 @@ func subjects(d *result.Design) []subject {
 	return list
 }
 
-// worst is the finding that lies farthest outside.
-func (s subject) worst(d *result.Design) *result.Result {
-	worst := &d.Findings[s.findings[0]]
-	for _, i := range s.findings[1:] {
-		if f := &d.Findings[i]; f.Margin != nil && worst.Margin != nil && f.Margin.Number < worst.Margin.Number {
+// worstOf is the finding of a set that lies farthest outside; of any set where
+// none is named.
+func (s subject) worstOf(d *result.Design, set string) *result.Result {
+	var worst *result.Result
+	for _, i := range s.findings {
+		f := &d.Findings[i]
+		if set != "" && f.Set != set {
+			continue
+		}
+		if worst == nil || f.Margin != nil && worst.Margin != nil && f.Margin.Number < worst.Margin.Number {
 			worst = f
 		}
 	}
@@ -97,13 +101,33 @@ func take(d *result.Design) standing {
 		if r.Margin != nil {
 			w = weight{margin: r.Margin.Number}
 		}
+		if asks(r.Check) {
+			w = weight{}
+		}
 		k := s.key(r)
 		s.against[k] = append(s.against[k], w)
 	}
 	return s
 }
 
-var postNumber = regexp.MustCompile(`/(posts_at|ply_joints_at)/[0-9]+$`)
+// asks reports whether a check asks for a thing from some height on. How far
+// above that height something lies makes nothing worse: the same is asked for.
+func asks(check string) bool {
+	switch check {
+	case "guards/required", "guards/stair-required", "posts/bracing":
+		return true
+	}
+	return false
+}
+
+// numberless takes the number of a post off a pointer: /beams/0/posts_at.
+func numberless(at string) string {
+	cut := strings.LastIndexByte(at, '/')
+	if cut > 0 && (strings.HasSuffix(at[:cut], "/posts_at") || strings.HasSuffix(at[:cut], "/ply_joints_at")) {
+		return at[:cut]
+	}
+	return at
+}
 
 // key is the key of a result. What is excused counts like what is outside: its
 // leave was given for what it was.
@@ -113,7 +137,7 @@ func (s standing) key(r *result.Result) key {
 		k.outcome = result.Outside
 	}
 	if s.bare {
-		k.at = postNumber.ReplaceAllString(k.at, "/$1")
+		k.at = numberless(k.at)
 	}
 	return k
 }
@@ -122,7 +146,7 @@ func (s standing) key(r *result.Result) key {
 func (s standing) withoutIndices() standing {
 	bare := standing{against: map[key][]weight{}, within: s.within, bare: true}
 	for k, weights := range s.against {
-		k.at = postNumber.ReplaceAllString(k.at, "/$1")
+		k.at = numberless(k.at)
 		bare.against[k] = append(bare.against[k], weights...)
 	}
 	return bare

@@ -1,6 +1,7 @@
 package remedy
 
 import (
+	"strconv"
 	"strings"
 
 	"plumbrule/checker/measure"
@@ -66,12 +67,23 @@ func (g *ground) owner(field string) *source.Node {
 // place is the value that the finding points at.
 func (g *ground) place() *source.Node { return g.doc.Find(first(g.finding.At)) }
 
-// name is what people call the value at a pointer.
+// name is what people call the value at a pointer: its key behind that of what
+// it belongs to, as in handrail height or guard height.
 func (c *change) name() string {
 	if c.label != "" {
 		return c.label
 	}
-	return strings.ReplaceAll(c.pointer[strings.LastIndexByte(c.pointer, '/')+1:], "_", " ")
+	tokens := strings.Split(c.pointer, "/")
+	key, owner := tokens[len(tokens)-1], tokens[len(tokens)-2]
+	if _, err := strconv.Atoi(owner); err == nil { // one of a list: guards/0
+		owner = strings.TrimSuffix(tokens[max(len(tokens)-3, 0)], "s")
+	}
+	return strings.ReplaceAll(strings.TrimSpace(owner+" "+key), "_", " ")
+}
+
+// alike reports whether two texts are exchanged for the same other.
+func (c *change) alike(other *change) bool {
+	return c.to.Kind == source.String && c.from == other.from && spelled(c.to) == spelled(other.to)
 }
 
 // words say a change: "13 risers instead of 12", "height 36 in instead of 34 in".
@@ -119,7 +131,12 @@ func spelled(n *source.Node) string {
 func (r *rung) text(f *result.Result, after *result.Design) string {
 	var said []string
 	for i := range r.changes {
-		said = append(said, r.changes[i].words())
+		// What is changed alike is named together: joists and ledger 2x10.
+		if c, next := r.changes[i], i+1; next < len(r.changes) && c.from != "" && c.alike(&r.changes[next]) {
+			said = append(said, c.name())
+		} else {
+			said = append(said, c.words())
+		}
 	}
 	text := strings.Join(said, " and ")
 	if came := outcome(f, after, r); came != "" {
@@ -170,13 +187,13 @@ func (r *rung) says(v *result.Value) bool {
 	return false
 }
 
-// reading gives what the check of a finding reads within in a changed design, in
-// the same place where it can, with the least margin.
+// reading gives what the check of a finding reads within in its place in a
+// changed design, of several that with the least margin.
 func reading(f *result.Result, after *result.Design) *result.Result {
 	var best *result.Result
 	for i := range after.Readings {
 		r := &after.Readings[i]
-		if r.Outcome != result.Within || r.Check != f.Check || r.Set != f.Set || postNumber.ReplaceAllString(first(r.At), "/$1") != postNumber.ReplaceAllString(first(f.At), "/$1") {
+		if r.Outcome != result.Within || r.Check != f.Check || r.Set != f.Set || numberless(first(r.At)) != numberless(first(f.At)) {
 			continue
 		}
 		if best == nil || r.Margin != nil && (best.Margin == nil || r.Margin.Number < best.Margin.Number) {

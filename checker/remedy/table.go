@@ -71,11 +71,11 @@ func ofRails(check string) []move {
 	case "guards/opening", "guards/stair-opening", "guards/triangle-opening":
 		return []move{toward("", "", with, finer())}
 	case "guards/baluster-gap":
-		return []move{shrink("infill/opening", "opening", least())}
+		return []move{shrink("infill/opening", "", least())}
 	case "guards/post-spacing":
 		return []move{toward("", "", with, whole())}
 	case "guards/post-fixing":
-		return []move{flip(""), accept("fixing", "hold-down to joist", "hold-down to blocking", "listed bracket")}
+		return []move{flip(""), accept("", "hold-down to joist", "hold-down to blocking", "listed bracket")}
 	case "guards/required":
 		return []move{guarded}
 	}
@@ -95,13 +95,13 @@ func ofSupports(check string) []move {
 	case "ledger/fastener-placement":
 		return []move{flip(""), toward("", "", with, fine())}
 	case "ledger/fastener-type":
-		return []move{accept("fastener"), toward("", "", with, finer())}
+		return []move{accept(""), toward("", "", with, finer())}
 	case "ledger/flashing":
-		return []move{flip("flashing")}
+		return []move{flip("")}
 	case "ledger/cladding":
 		return []move{flip("")}
 	case "ledger/flashing-metal":
-		return []move{accept("flashing of", "stainless steel", "copper", "vinyl")}
+		return []move{accept("", "stainless steel", "copper", "vinyl")}
 	case "ledger/lateral-devices":
 		return []move{count("", "lateral devices", with), toward("", "", with, whole())}
 	}
@@ -113,15 +113,17 @@ func ofFrame(check string) []move {
 	spaced := closer("joists/spacing", "joists/max_spacing")
 	switch check {
 	case "joists/span":
-		return []move{spaced, joists, toward("from_house", "beam from house", with, whole())}
+		return []move{spaced, joists, fromHouse(with)}
 	case "joists/cantilever":
-		return []move{toward("from_house", "beam from house", against, whole()), joists, spaced}
-	case "joists/bearing", "beams/joint-bearing":
+		return []move{fromHouse(against), joists, spaced}
+	case "joists/bearing":
 		return []move{toward("", "", with, half())}
+	case "beams/joint-bearing":
+		return []move{toward("bearing_at_joint", "", with, half()), larger("posts", "posts")}
 	case "joists/hangers", "joists/ties", "decking/frame-blocking":
 		return []move{flip("")}
 	case "joists/lateral-restraint":
-		return []move{accept("restraint")}
+		return []move{accept("")}
 	case "decking/joist-spacing":
 		return []move{spaced, choose("board_angle", "board angle", "0")}
 	case "decking/gap":
@@ -137,19 +139,19 @@ func ofFrame(check string) []move {
 	case "beams/depth":
 		return []move{larger("beam", "beam")}
 	case "beams/bearing":
-		return []move{toward("bearing_length", "bearing length", with, half()), larger("posts", "posts")}
+		return []move{toward("bearing_length", "", with, half()), larger("posts", "posts")}
 	case "beams/ply-joint":
 		return []move{overPost}
 	case "posts/height", "posts/size", "posts/joint-post":
 		return []move{larger("posts", "posts")}
 	case "posts/base":
-		return []move{flip(""), accept("post base"), toward("", "", with, whole())}
+		return []move{flip(""), accept(""), toward("", "", with, whole())}
 	case "posts/cap":
-		return []move{accept("post cap"), count("", "", with), toward("", "", with, finer())}
+		return []move{accept(""), count("", "", with), toward("", "", with, finer())}
 	case "posts/bracing":
-		return []move{choose("braces/directions", "braces", "both")}
+		return []move{choose("braces/directions", "", "both")}
 	case "engineering/agreement":
-		return []move{spaced, joists, larger("beam", "beam"), toward("from_house", "beam from house", with, whole())}
+		return []move{spaced, joists, larger("beam", "beam"), fromHouse(with), fromHouse(against)}
 	case "egress/door-landing":
 		return []move{toward("", "", with, whole())}
 	}

@@ -30,6 +30,7 @@ type checkFlags struct {
 	failOpen bool
 	verbose  bool
 	compact  bool
+	remedies string
 }
 
 func newCheckCommand(env environment) *cobra.Command {
@@ -59,6 +60,7 @@ func newCheckCommand(env environment) *cobra.Command {
 	f.BoolVar(&flags.failOpen, "fail-on-not-shown", false, "items not shown give exit code 1 too")
 	f.BoolVarP(&flags.verbose, "verbose", "v", false, "also print what is within, what does not apply and why a check matters")
 	f.BoolVar(&flags.compact, "compact", false, "one line per finding")
+	f.StringVar(&flags.remedies, "remedies", "", "try changes that mend what is outside: `on or off` (default on for a single design, off for several)")
 	return cmd
 }
 
@@ -152,7 +154,13 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 	if err != nil {
 		return err
 	}
-	c, err := checker.New(checker.Options{Sets: plan.sets, Waivers: plan.waivers, Today: waive.DateOf(env.now()), Sandbox: newSandbox()})
+	remedies, err := flags.wantsRemedies(len(inputs), targets)
+	if err != nil {
+		return err
+	}
+	c, err := checker.New(checker.Options{
+		Sets: plan.sets, Waivers: plan.waivers, Today: waive.DateOf(env.now()), Sandbox: newSandbox(), Remedies: remedies,
+	})
 	if err != nil {
 		return plan.blame(err)
 	}

@@ -84,7 +84,7 @@ type trial struct {
 
 // add puts the ladders of a subject behind those of others.
 func (s *search) add(subject subject) {
-	g := ground{doc: s.design.Document, finding: subject.worstOf(s.design, ""), system: s.design.System}
+	g := ground{doc: s.design.Document, finding: subject.worst(s.design), system: s.design.System}
 	if s.options.Accepted != nil {
 		g.accepted = s.options.Accepted(g.finding.Check)
 	}
@@ -187,13 +187,12 @@ func (s *search) file(l *ladder) {
 		return
 	}
 	r := &l.rungs[l.next-1]
-	changes := r.typed(s.design.Document)
+	remedy := result.Remedy{Text: r.text(l.subject, s.design, &l.held.design), Changes: r.typed(s.design.Document)}
 	for _, i := range l.subject.findings {
 		f := &s.design.Findings[i]
-		known := slices.ContainsFunc(f.Remedies, func(other result.Remedy) bool { return slices.Equal(other.Changes, changes) })
+		known := slices.ContainsFunc(f.Remedies, func(other result.Remedy) bool { return slices.Equal(other.Changes, remedy.Changes) })
 		if len(f.Remedies) < perFinding && !known {
-			text := r.text(l.subject.worstOf(s.design, f.Set), &l.held.design)
-			f.Remedies = append(f.Remedies, result.Remedy{Text: text, Changes: changes})
+			f.Remedies = append(f.Remedies, remedy)
 		}
 	}
 }

@@ -35,20 +35,21 @@ func subjects(d *result.Design) []subject {
 	return list
 }
 
-// worstOf is the finding of a set that lies farthest outside; of any set where
-// none is named.
-func (s subject) worstOf(d *result.Design, set string) *result.Result {
-	var worst *result.Result
-	for _, i := range s.findings {
-		f := &d.Findings[i]
-		if set != "" && f.Set != set {
-			continue
-		}
-		if worst == nil || f.Margin != nil && worst.Margin != nil && f.Margin.Number < worst.Margin.Number {
+// worst is the finding that lies farthest outside.
+func (s subject) worst(d *result.Design) *result.Result {
+	worst := &d.Findings[s.findings[0]]
+	for _, i := range s.findings[1:] {
+		if f := &d.Findings[i]; lesser(f, worst) {
 			worst = f
 		}
 	}
 	return worst
+}
+
+// lesser reports whether a result has less margin than another, as far as both
+// have one.
+func lesser(a, b *result.Result) bool {
+	return a.Margin != nil && b.Margin != nil && a.Margin.Number < b.Margin.Number
 }
 
 // inside reports whether a changed design says of the subject that it lies

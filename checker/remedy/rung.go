@@ -128,7 +128,7 @@ func spelled(n *source.Node) string {
 }
 
 // text says the change and what the changed design comes to.
-func (r *rung) text(f *result.Result, after *result.Design) string {
+func (r *rung) text(of subject, before, after *result.Design) string {
 	var said []string
 	for i := range r.changes {
 		// What is changed alike is named together: joists and ledger 2x10.
@@ -139,32 +139,29 @@ func (r *rung) text(f *result.Result, after *result.Design) string {
 		}
 	}
 	text := strings.Join(said, " and ")
-	if came := outcome(f, after, r); came != "" {
-		text += ": " + came
+	if was, is := of.closest(before, after); is != nil {
+		if came := r.outcome(was, is); came != "" {
+			text += ": " + came
+		}
 	}
 	return text
 }
 
-// outcome says what a changed design comes to where a finding was: what differs
-// from the finding, and the margin.
-func outcome(f *result.Result, after *result.Design, r *rung) string {
-	now := reading(f, after)
-	if now == nil {
-		return ""
-	}
+// outcome says what a finding became: what differs from it, and the margin.
+func (r *rung) outcome(was, is *result.Result) string {
 	var said []string
-	if now.Have != nil && f.Have != nil && now.Have.Unit != "" && now.Have.Text != f.Have.Text && !r.says(now.Have) {
-		said = append(said, "measured "+now.Have.Text)
+	if is.Have != nil && was.Have != nil && is.Have.Unit != "" && is.Have.Text != was.Have.Text && !r.says(is.Have) {
+		said = append(said, "measured "+is.Have.Text)
 	}
-	if now.Limit != nil && now.Limit.Unit != "" && (f.Limit == nil || now.Limit.Text != f.Limit.Text) {
-		said = append(said, "limit "+string(now.Limit.Relation)+" "+now.Limit.Text)
+	if is.Limit != nil && is.Limit.Unit != "" && (was.Limit == nil || is.Limit.Text != was.Limit.Text) {
+		said = append(said, "limit "+string(is.Limit.Relation)+" "+is.Limit.Text)
 	}
 	switch {
-	case now.Margin == nil || now.Margin.Text == "":
-	case now.Margin.Number == 0:
+	case is.Margin == nil || is.Margin.Text == "":
+	case is.Margin.Number == 0:
 		said = append(said, "at the limit")
 	default:
-		said = append(said, "inside by "+strings.TrimLeft(now.Margin.Text, "-−"))
+		said = append(said, "inside by "+strings.TrimLeft(is.Margin.Text, "-−"))
 	}
 	return strings.Join(said, ", ")
 }
@@ -187,18 +184,21 @@ func (r *rung) says(v *result.Value) bool {
 	return false
 }
 
-// reading gives what the check of a finding reads within in its place in a
-// changed design, of several that with the least margin.
-func reading(f *result.Result, after *result.Design) *result.Result {
-	var best *result.Result
-	for i := range after.Readings {
-		r := &after.Readings[i]
-		if r.Outcome != result.Within || r.Check != f.Check || r.Set != f.Set || numberless(first(r.At)) != numberless(first(f.At)) {
-			continue
-		}
-		if best == nil || r.Margin != nil && (best.Margin == nil || r.Margin.Number < best.Margin.Number) {
-			best = r
+// closest gives the reading that a changed design has in the place of a subject
+// with the least margin, and a finding of the same set that it answers; nil
+// where there is none.
+func (s subject) closest(before, after *result.Design) (was, is *result.Result) {
+	for _, i := range s.findings {
+		f := &before.Findings[i]
+		for k := range after.Readings {
+			r := &after.Readings[k]
+			if r.Outcome != result.Within || r.Check != f.Check || r.Set != f.Set || numberless(first(r.At)) != numberless(first(f.At)) {
+				continue
+			}
+			if is == nil || lesser(r, is) || r == is && lesser(f, was) {
+				was, is = f, r
+			}
 		}
 	}
-	return best
+	return was, is
 }

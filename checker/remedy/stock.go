@@ -111,15 +111,18 @@ func stockFor(member string) []string {
 	return joistSizes()
 }
 
-// above gives what stands behind an entry of a list; all of it for one that is
-// not in it would be a guess.
-func above(list []string, entry string) []string {
-	entry = strings.ReplaceAll(strings.ToLower(entry), " ", "")
-	i := slices.Index(list, entry)
-	if i < 0 {
+// above gives the sizes of a list that are larger than a nominal size and in no
+// direction smaller.
+func above(list []string, nominal string) []string {
+	old, err := measure.ParseNominal(nominal)
+	if err != nil {
 		return nil
 	}
-	return list[i+1:]
+	return slices.DeleteFunc(list, func(text string) bool {
+		size, err := measure.ParseNominal(text)
+		return err != nil || size.Thickness < old.Thickness || size.Depth < old.Depth ||
+			size.Thickness == old.Thickness && size.Depth == old.Depth
+	})
 }
 
 // deeper gives the next sections of metric timber: deeper ones of the same

@@ -46,6 +46,8 @@ func ofStairs(check string) []move {
 		return []move{toward("", "", with, fine())}
 	case "stairs/landing-slope", "stairs/riser-variation":
 		return []move{choose("slope_along", "", "2%", "1%", "0.5%", "0%"), choose("slope_out", "", "2%", "1%", "0.5%", "0%")}
+	case "stairs/tread-count":
+		return []move{limit("treads")}
 	case "stairs/lighting":
 		return []move{flip("")}
 	case "stairs/stringer-spacing":
@@ -67,7 +69,7 @@ func ofRails(check string) []move {
 	case "handrail/continuity":
 		return []move{flip("")}
 	case "handrail/required":
-		return []move{count("handrail/sides", "sides with a handrail", with)}
+		return []move{count("handrail/sides", "sides with a handrail", with), handrailed}
 	case "guards/opening", "guards/stair-opening", "guards/triangle-opening":
 		return []move{toward("", "", with, finer())}
 	case "guards/baluster-gap":
@@ -78,6 +80,8 @@ func ofRails(check string) []move {
 		return []move{flip(""), accept("", "hold-down to joist", "hold-down to blocking", "listed bracket")}
 	case "guards/required":
 		return []move{guarded}
+	case "guards/stair-required":
+		return []move{stairGuarded}
 	}
 	return nil
 }
@@ -95,7 +99,7 @@ func ofSupports(check string) []move {
 	case "ledger/fastener-placement":
 		return []move{flip(""), toward("", "", with, fine())}
 	case "ledger/fastener-type":
-		return []move{accept(""), toward("", "", with, finer())}
+		return []move{screwed, toward("", "", with, finer())}
 	case "ledger/flashing":
 		return []move{flip("")}
 	case "ledger/cladding":
@@ -103,7 +107,12 @@ func ofSupports(check string) []move {
 	case "ledger/flashing-metal":
 		return []move{accept("", "stainless steel", "copper", "vinyl")}
 	case "ledger/lateral-devices":
-		return []move{count("", "lateral devices", with), toward("", "", with, whole())}
+		return []move{
+			count("lateral_devices/count", "lateral devices", with), choose("capacity", "capacity of lateral devices", "1500 lb"),
+			toward("", "", with, whole()),
+		}
+	case "footings/soil":
+		return []move{choose("soil", "soil below footings", "compacted fill")}
 	}
 	return nil
 }
@@ -145,7 +154,7 @@ func ofFrame(check string) []move {
 	case "posts/height", "posts/size", "posts/joint-post":
 		return []move{larger("posts", "posts")}
 	case "posts/base":
-		return []move{flip(""), accept(""), toward("", "", with, whole())}
+		return []move{flip(""), standoff, toward("", "", with, whole())}
 	case "posts/cap":
 		return []move{accept(""), count("", "", with), toward("", "", with, finer())}
 	case "posts/bracing":

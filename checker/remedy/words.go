@@ -4,7 +4,6 @@ import (
 	"strconv"
 
 	"plumbrule/checker/edit"
-	"plumbrule/checker/measure"
 	"plumbrule/checker/source"
 )
 
@@ -76,52 +75,17 @@ func count(field, label string, s sense) move {
 	}
 }
 
-// roundRail puts a round handrail of a usual diameter in the place of a profile
-// that a hand cannot close round.
-func roundRail(g *ground) [][]rung {
-	at := g.place()
-	if at == nil || at.Parent == nil || at.Kind != source.String {
-		return nil
-	}
-	diameter := "1-1/2 in"
-	if g.system == measure.Metric {
-		diameter = "40 mm"
-	}
-	profile := at.Parent
-	to := edit.Object("type", "round", "diameter", diameter)
-	one := change{pointer: profile.Pointer, label: "handrail profile", from: at.Text, to: to}
-	return [][]rung{{{changes: []change{one}}}}
-}
-
-// guarded puts a guard that the design describes along an edge that has none.
-func guarded(g *ground) [][]rung {
-	edge := g.place()
-	if edge != nil && edge.Kind != source.Object {
-		edge = edge.Parent
-	}
-	guards := g.doc.Root.Member("guards")
-	if edge == nil || guards == nil || edge.Member("guard") != nil {
-		return nil
-	}
-	var ladder []rung
-	for _, item := range guards.Value.Items {
-		if mark := item.Member("mark"); mark != nil {
-			ladder = append(ladder, rung{changes: []change{{
-				pointer: edge.Pointer + "/guard", label: edgeName(edge) + " edge with guard", to: edit.Text(mark.Value.Text),
-			}}})
+// limit sets a number of pieces to what the finding gives for its limit.
+func limit(field string) move {
+	return func(g *ground) [][]rung {
+		node := g.find(field)
+		if node == nil || node.Kind != source.Number || g.finding.Limit == nil || g.finding.Limit.Unit != "count" {
+			return nil
 		}
-	}
-	return [][]rung{ladder}
-}
-
-// edgeName is the key under which an edge stands.
-func edgeName(edge *source.Node) string {
-	if edge.Parent != nil {
-		for i := range edge.Parent.Members {
-			if edge.Parent.Members[i].Value == edge {
-				return edge.Parent.Members[i].Key
-			}
+		n, err := strconv.Atoi(g.finding.Limit.Text)
+		if err != nil {
+			return nil
 		}
+		return single(replace(node, field, edit.Number(n)))
 	}
-	return "this"
 }

@@ -65,6 +65,7 @@ type search struct {
 type ladder struct {
 	subject subject
 	rungs   []rung
+	behind  int // the ladder that has to fail before this one is tried; -1 for none
 	next    int
 	held    *trial // the changed design in which the rung before next held
 	worse   int    // rungs that made something else worse; a longer way rarely mends that
@@ -89,12 +90,19 @@ func (s *search) add(subject subject) {
 		g.accepted = s.options.Accepted(g.finding.Check)
 	}
 	for _, move := range moves(g.finding.Check) {
+		behind := -1
 		for _, list := range move(&g) {
 			if len(list) > 0 {
-				s.ladders = append(s.ladders, ladder{subject: subject, rungs: list[:min(len(list), rungs)]})
+				s.ladders = append(s.ladders, ladder{subject: subject, rungs: list[:min(len(list), rungs)], behind: behind})
+				behind = len(s.ladders) - 1
 			}
 		}
 	}
+}
+
+// failed reports whether no rung of a ladder holds, nor of those before it.
+func (s *search) failed(i int) bool {
+	return i < 0 || s.ladders[i].held == nil && !s.ladders[i].open() && s.failed(s.ladders[i].behind)
 }
 
 // round tries the next rung of every ladder that is still open, all at once. It
@@ -104,7 +112,7 @@ func (s *search) round() bool {
 	asked := map[int]*trial{}
 	for i := range s.ladders {
 		l := &s.ladders[i]
-		if s.ctx.Err() != nil || !l.open() {
+		if s.ctx.Err() != nil || !l.open() || !s.failed(l.behind) {
 			continue
 		}
 		t := s.trial(&l.rungs[l.next])

@@ -1,6 +1,7 @@
 package remedy
 
 import (
+	"slices"
 	"strconv"
 
 	"plumbrule/checker/edit"
@@ -9,9 +10,9 @@ import (
 )
 
 // risers divides a flight anew into more or fewer risers. Treads and run that
-// are stated follow, as a stair is drawn with both. Behind that it tries treads
-// of another depth with them, so that two risers and a tread come to what they
-// did.
+// are stated follow, as a stair is drawn with both. Behind that it tries one
+// riser with treads of another depth, and with the handrail that a stair of
+// more risers may need.
 func risers(s sense) move {
 	return func(g *ground) [][]rung {
 		node := g.find("risers")
@@ -20,20 +21,34 @@ func risers(s sense) move {
 			return nil
 		}
 		n, err := strconv.Atoi(node.Text)
-		if err != nil {
+		if err != nil || n+way < 2 {
 			return nil
 		}
 		const most = 3
-		var plain, suitable []rung
+		var plain []rung
+		depth, _, _ := lengthOf(node.Parent, "tread_depth")
 		for to := n + way; to > 1 && to != n+(most+1)*way; to += way {
-			depth, _, _ := lengthOf(node.Parent, "tread_depth")
 			plain = append(plain, divided(node, n, to, depth))
-			if suiting := suited(node.Parent, n, to); suiting > 0 {
-				suitable = append(suitable, divided(node, n, to, suiting))
-			}
 		}
-		return [][]rung{plain, suitable}
+		var suited []rung
+		for _, depth := range depths(node.Parent, n, n+way) {
+			suited = append(suited, divided(node, n, n+way, depth))
+		}
+		return [][]rung{plain, suited, g.railed(append([]rung{plain[0]}, suited...))}
 	}
+}
+
+// railed is a ladder with a handrail on each rung.
+func (g *ground) railed(ladder []rung) []rung {
+	rail := g.handrail()
+	if rail == nil {
+		return nil
+	}
+	list := make([]rung, len(ladder))
+	for i := range ladder {
+		list[i].changes = append(slices.Clone(ladder[i].changes), *rail)
+	}
+	return list
 }
 
 // divided is a flight of so many risers with treads of a depth.
@@ -55,16 +70,26 @@ func divided(node *source.Node, from, to int, depth measure.Length) rung {
 	return one
 }
 
-// suited is the depth of tread that keeps two risers and a tread what they are
-// when a flight is divided anew; 0 where the flight does not show enough.
-func suited(flight *source.Node, from, to int) measure.Length {
-	depth, system, ok := lengthOf(flight, "tread_depth")
+// depths are depths of tread for a flight that is divided anew, from the one
+// that it has to the one with which two risers and a tread come to what they
+// did. There are none where the flight does not show enough.
+func depths(flight *source.Node, from, to int) []measure.Length {
+	old, system, ok := lengthOf(flight, "tread_depth")
 	rise, _, shown := lengthOf(flight, "total_rise")
 	if !ok || !shown {
-		return 0
+		return nil
 	}
-	size := fine().in(system)
-	return (depth + 2*rise/measure.Length(from) - 2*rise/measure.Length(to) + size/2) / size * size
+	size := half().in(system)
+	moved := 2*rise/measure.Length(from) - 2*rise/measure.Length(to)
+	way := measure.Length(1)
+	if moved < 0 {
+		way = -1
+	}
+	var list []measure.Length
+	for at := round(old+way, size, way); way*(at-old) <= way*moved+size/2 && at > 0; at += way * size {
+		list = append(list, at)
+	}
+	return list
 }
 
 // treads makes the treads of a flight deeper or shallower; a stated run follows.

@@ -39,21 +39,35 @@ func roundRail(g *ground) [][]rung {
 	if at == nil || at.Parent == nil || at.Kind != source.String {
 		return nil
 	}
-	return single(change{pointer: at.Parent.Pointer, label: "handrail profile", from: at.Text, to: g.round()})
+	one := change{pointer: at.Parent.Pointer, from: at.Text, to: g.round()}
+	one.said = "a round handrail of " + one.to.Member("diameter").Value.Text + " instead of a " + at.Text
+	return single(one)
 }
 
 // handrailed puts a handrail along a stair that has none.
 func handrailed(g *ground) [][]rung {
-	stair := g.place()
-	if stair == nil || stair.Kind != source.Object || stair.Member("handrail") != nil {
+	if one := g.handrail(); one != nil {
+		return single(*one)
+	}
+	return nil
+}
+
+// handrail is a handrail for the stair of a finding, nil where that has one.
+func (g *ground) handrail() *change {
+	stair := g.stair()
+	if stair == nil || stair.Member("handrail") != nil {
 		return nil
 	}
+	height, profile := g.in("36 in", "900 mm"), g.round()
 	rail := part(
-		member("sides", edit.Number(1)), member("height", g.in("36 in", "900 mm")), member("profile", g.round()),
+		member("sides", edit.Number(1)), member("height", height), member("profile", profile),
 		member("clearance", g.in("1-1/2 in", "40 mm")), member("projection", g.in("3-1/2 in", "90 mm")),
 		member("continuous", edit.Flag(true)), member("returns", edit.Flag(true)),
 	)
-	return single(change{pointer: stair.Pointer + "/handrail", label: "a handrail:", to: rail})
+	return &change{
+		pointer: stair.Pointer + "/handrail", to: rail,
+		said: "a handrail " + height.Text + " high, round, " + profile.Member("diameter").Value.Text,
+	}
 }
 
 // guarded puts a guard that the design describes along an edge that has none.
@@ -87,7 +101,8 @@ func stairGuarded(g *ground) [][]rung {
 		member("height", g.in("36 in", "1000 mm")), member("opening", g.in("3-3/4 in", "95 mm")),
 		member("triangle_opening", g.in("5-1/2 in", "140 mm")),
 	)
-	return single(change{pointer: stair.Pointer + "/guard", label: "a guard on the stair:", to: guard})
+	said := "a guard on the stair " + guard.Members[0].Value.Text + " high, with openings of " + guard.Members[1].Value.Text
+	return single(change{pointer: stair.Pointer + "/guard", to: guard, said: said})
 }
 
 // stair is the one stair that a finding names a place in.
@@ -109,7 +124,8 @@ func standoff(g *ground) [][]rung {
 		return nil
 	}
 	base := part(member("kind", edit.Text("standoff")), member("uplift_and_lateral", edit.Flag(true)))
-	return single(change{pointer: kind.Parent.Pointer, label: "post base", from: kind.Text, to: base})
+	said := "post bases that stand off and hold down instead of " + kind.Text
+	return single(change{pointer: kind.Parent.Pointer, from: kind.Text, to: base, said: said})
 }
 
 // screwed holds a ledger with lag screws or bolts of the usual diameter in the

@@ -17,7 +17,8 @@ type ground struct {
 	accepted []string // words that the sets accept
 }
 
-// move gives ladders of one kind of change, each with the smallest first.
+// move gives ladders of one kind of change, each with the smallest first. They
+// are tried one after the other until one holds.
 type move func(*ground) [][]rung
 
 // rung is one change: a value, and those that have to follow it.
@@ -33,6 +34,7 @@ type change struct {
 	label   string // what people call it; the key where it is empty
 	from    string // as typed; empty where something is added
 	to      *source.Node
+	said    string // the whole change in words, where its values would be too many
 }
 
 // replace is a change of a value that is there.
@@ -90,6 +92,8 @@ func (c *change) alike(other *change) bool {
 func (c *change) words() string {
 	to := spelled(c.to)
 	switch {
+	case c.said != "":
+		return c.said
 	case c.to.Kind == source.Bool && c.from == "":
 		return c.name() + ": " + to
 	case c.to.Kind == source.Bool:

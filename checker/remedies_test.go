@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"runtime"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 	"testing"
@@ -333,5 +334,88 @@ func BenchmarkRemedies(b *testing.B) {
 				c.Check(context.Background(), in)
 			}
 		})
+	}
+}
+
+// spelled writes a design anew: as JSON, or as YAML in block style.
+func spelled(b *strings.Builder, n *source.Node, indent string, asJSON bool) {
+	entry := func(lead string, value *source.Node) {
+		b.WriteString(lead)
+		if block := len(value.Members)+len(value.Items) > 0; block && !asJSON {
+			b.WriteString("\n")
+			spelled(b, value, indent+"  ", asJSON)
+			return
+		}
+		spelled(b, value, "", asJSON)
+		if !asJSON {
+			b.WriteString("\n")
+		}
+	}
+	brackets := map[source.Kind][2]string{source.Object: {"{", "}"}, source.Array: {"[", "]"}}[n.Kind]
+	inside := asJSON || len(n.Members)+len(n.Items) == 0
+	if inside {
+		b.WriteString(brackets[0])
+		defer func() { b.WriteString(brackets[1]) }()
+	}
+	comma := func(i int) {
+		if asJSON && i > 0 {
+			b.WriteString(",\n")
+		}
+	}
+	switch n.Kind {
+	case source.Object:
+		for i, m := range n.Members {
+			comma(i)
+			if asJSON {
+				entry(strconv.Quote(m.Key)+": ", m.Value)
+			} else {
+				entry(indent+m.Key+": ", m.Value)
+			}
+		}
+	case source.Array:
+		for i, item := range n.Items {
+			comma(i)
+			if asJSON {
+				entry("", item)
+			} else {
+				entry(indent+"- ", item)
+			}
+		}
+	case source.String:
+		b.WriteString(strconv.Quote(n.Text))
+	default:
+		b.WriteString(n.Text)
+	}
+}
+
+// The same design has the same remedies in every spelling, and they can be typed
+// into each.
+func TestRemediesInEverySpelling(t *testing.T) {
+	in := readInput(t, "../fixtures/designs/ketch-point.deck.yaml")
+	doc, err := source.Read(in.Name, in.Data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var block, asJSON strings.Builder
+	spelled(&block, doc.Root, "", false)
+	spelled(&asJSON, doc.Root, "", true)
+	var want []string
+	for name, text := range map[string]string{in.Name: string(in.Data), "block.deck.yaml": block.String(), "a.deck.json": asJSON.String()} {
+		d := only(t, menderFor(t, ""), name, text)
+		var got []string
+		for i := range d.Findings {
+			for j := range d.Findings[i].Remedies {
+				remedy := &d.Findings[i].Remedies[j]
+				got = append(got, d.Findings[i].Message+": "+remedy.Text)
+				holds(t, name, text, "", &d, &d.Findings[i], remedy)
+			}
+		}
+		slices.Sort(got)
+		if want == nil {
+			want = got
+		}
+		if !slices.Equal(got, want) || len(got) < 15 {
+			t.Errorf("%s: %d remedies\n%s\nelsewhere\n%s", name, len(got), strings.Join(got, "\n"), strings.Join(want, "\n"))
+		}
 	}
 }

@@ -58,14 +58,6 @@ func (g *ground) find(field string) *source.Node {
 	return nil
 }
 
-// owner gives the nearest object around a place that has the field.
-func (g *ground) owner(field string) *source.Node {
-	if found := g.find(field); found != nil {
-		return found.Parent
-	}
-	return nil
-}
-
 // place is the value that the finding points at.
 func (g *ground) place() *source.Node { return g.doc.Find(first(g.finding.At)) }
 

@@ -16,8 +16,13 @@ func moves(check string) []move {
 		return ofRails(check)
 	case "ledger", "footings":
 		return ofSupports(check)
+	case "joists", "beams", "posts", "decking", "engineering", "egress":
+		return ofFrame(check)
+	case "layout", "scope":
+		return nil
 	}
-	return ofFrame(check)
+	// Of a check that a rule set brings nothing is known but the value it points at.
+	return []move{flip, accept(""), toward("", "", with, half())}
 }
 
 func ofStairs(check string) []move {
@@ -49,9 +54,9 @@ func ofStairs(check string) []move {
 	case "stairs/tread-count":
 		return []move{limit("treads")}
 	case "stairs/lighting":
-		return []move{flip("")}
+		return []move{flip}
 	case "stairs/stringer-spacing":
-		return []move{count("stringers/count", "stringers", with), toward("stringers/spacing", "stringer spacing", with, whole())}
+		return []move{count("stringers/count", "stringers"), toward("stringers/spacing", "stringer spacing", with, whole())}
 	}
 	return nil
 }
@@ -67,9 +72,9 @@ func ofRails(check string) []move {
 	case "handrail/grip":
 		return []move{toward("", "", with, finer()), roundRail}
 	case "handrail/continuity":
-		return []move{flip("")}
+		return []move{flip}
 	case "handrail/required":
-		return []move{count("handrail/sides", "sides with a handrail", with), handrailed}
+		return []move{count("handrail/sides", "sides with a handrail"), handrailed}
 	case "guards/opening", "guards/stair-opening", "guards/triangle-opening":
 		return []move{toward("", "", with, finer())}
 	case "guards/baluster-gap":
@@ -77,7 +82,7 @@ func ofRails(check string) []move {
 	case "guards/post-spacing":
 		return []move{toward("", "", with, whole())}
 	case "guards/post-fixing":
-		return []move{flip(""), accept("", "hold-down to joist", "hold-down to blocking", "listed bracket")}
+		return []move{flip, accept("", "hold-down to joist", "hold-down to blocking", "listed bracket")}
 	case "guards/required":
 		return []move{guarded}
 	case "guards/stair-required":
@@ -97,18 +102,18 @@ func ofSupports(check string) []move {
 	case "ledger/fastener-spacing":
 		return []move{toward("", "fastener spacing", with, whole())}
 	case "ledger/fastener-placement":
-		return []move{flip(""), toward("", "", with, fine())}
+		return []move{flip, toward("", "", with, fine())}
 	case "ledger/fastener-type":
 		return []move{screwed, toward("", "", with, finer())}
 	case "ledger/flashing":
-		return []move{flip("")}
+		return []move{flip}
 	case "ledger/cladding":
-		return []move{flip("")}
+		return []move{flip}
 	case "ledger/flashing-metal":
 		return []move{accept("", "stainless steel", "copper", "vinyl")}
 	case "ledger/lateral-devices":
 		return []move{
-			count("lateral_devices/count", "lateral devices", with), choose("capacity", "capacity of lateral devices", "1500 lb"),
+			count("lateral_devices/count", "lateral devices"), choose("capacity", "capacity of lateral devices", "1500 lb"),
 			toward("", "", with, whole()),
 		}
 	case "footings/soil":
@@ -130,7 +135,7 @@ func ofFrame(check string) []move {
 	case "beams/joint-bearing":
 		return []move{toward("bearing_at_joint", "", with, half()), larger("posts", "posts")}
 	case "joists/hangers", "joists/ties", "decking/frame-blocking":
-		return []move{flip("")}
+		return []move{flip}
 	case "joists/lateral-restraint":
 		return []move{accept("")}
 	case "decking/joist-spacing":
@@ -140,9 +145,9 @@ func ofFrame(check string) []move {
 	case "decking/last-row":
 		return []move{gaps}
 	case "decking/fasteners":
-		return []move{count("", "fasteners per joist", with)}
+		return []move{count("", "fasteners per joist")}
 	case "beams/span":
-		return []move{post, larger("beam", "beam"), count("plies", "plies", with)}
+		return []move{post, larger("beam", "beam"), count("plies", "plies")}
 	case "beams/cantilever":
 		return []move{endPost}
 	case "beams/depth":
@@ -154,9 +159,9 @@ func ofFrame(check string) []move {
 	case "posts/height", "posts/size", "posts/joint-post":
 		return []move{larger("posts", "posts")}
 	case "posts/base":
-		return []move{flip(""), standoff, toward("", "", with, whole())}
+		return []move{flip, standoff, toward("", "", with, whole())}
 	case "posts/cap":
-		return []move{accept(""), count("", "", with), toward("", "", with, finer())}
+		return []move{accept(""), count("", ""), toward("", "", with, finer())}
 	case "posts/bracing":
 		return []move{choose("braces/directions", "", "both")}
 	case "engineering/agreement":

@@ -8,14 +8,12 @@ import (
 )
 
 // flip turns what is shown as yes or no round, where the finding points at it.
-func flip(label string) move {
-	return func(g *ground) [][]rung {
-		node := g.place()
-		if node == nil || node.Kind != source.Bool {
-			return nil
-		}
-		return [][]rung{{{changes: []change{replace(node, label, edit.Flag(node.Text != "true"))}}}}
+func flip(g *ground) [][]rung {
+	node := g.place()
+	if node == nil || node.Kind != source.Bool {
+		return nil
 	}
+	return single(replace(node, "", edit.Flag(node.Text != "true")))
 }
 
 // accept puts a word that the sets accept in the place of one that they do not,
@@ -49,8 +47,9 @@ func (g *ground) exchange(node *source.Node, label string, words []string) []run
 	return ladder
 }
 
-// count moves a number of pieces up, or down where s says so, one at a time.
-func count(field, label string, s sense) move {
+// count adds pieces, one at a time. The field "" is the value that the finding
+// points at.
+func count(field, label string) move {
 	return func(g *ground) [][]rung {
 		node := g.place()
 		if field != "" {
@@ -66,10 +65,7 @@ func count(field, label string, s sense) move {
 		const most = 4
 		var ladder []rung
 		for i := range most {
-			to := n + (i+1)*int(s)
-			if to > 0 {
-				ladder = append(ladder, rung{changes: []change{replace(node, label, edit.Number(to))}})
-			}
+			ladder = append(ladder, rung{changes: []change{replace(node, label, edit.Number(n+i+1))}})
 		}
 		return [][]rung{ladder}
 	}

@@ -106,7 +106,7 @@ func TestFind(t *testing.T) {
 func TestNothingElseGetsWorse(t *testing.T) {
 	const other = "/stairs/1/width"
 	excused := func(widths []measure.Length) []result.Result {
-		r := reading("other/check", other, 50*measure.Inch-widths[0], 15*measure.Inch)
+		r := reading("layout/other", other, 50*measure.Inch-widths[0], 15*measure.Inch)
 		if r.Outcome == result.Outside {
 			r.Outcome = result.Excused
 		}
@@ -126,23 +126,23 @@ func TestNothingElseGetsWorse(t *testing.T) {
 	}{
 		"nothing": {nil, 1},
 		"within by less": {func(w []measure.Length) []result.Result {
-			return []result.Result{reading("other/check", other, 99*measure.Inch-w[0], 9*measure.Inch)}
+			return []result.Result{reading("layout/other", other, 99*measure.Inch-w[0], 9*measure.Inch)}
 		}, 1},
 		"outside, not before": {func(w []measure.Length) []result.Result {
-			return []result.Result{reading("other/check", other, 50*measure.Inch-w[0], 15*measure.Inch)}
+			return []result.Result{reading("layout/other", other, 50*measure.Inch-w[0], 15*measure.Inch)}
 		}, 0},
 		"farther outside": {func(w []measure.Length) []result.Result {
-			return []result.Result{reading("other/check", other, 50*measure.Inch-w[0], 45*measure.Inch)}
+			return []result.Result{reading("layout/other", other, 50*measure.Inch-w[0], 45*measure.Inch)}
 		}, 0},
 		"less outside": {func(w []measure.Length) []result.Result {
-			return []result.Result{reading("other/check", other, w[0], 45*measure.Inch)}
+			return []result.Result{reading("layout/other", other, w[0], 45*measure.Inch)}
 		}, 1},
 		"excused, not before": {excused, 0},
 		"asked for anyway": {func(w []measure.Length) []result.Result {
 			return []result.Result{reading("guards/required", other, 50*measure.Inch-w[0], 45*measure.Inch)}
 		}, 1},
-		"not shown":     {wide(result.Result{Check: "other/check", Set: "toy", At: []string{other}, Needs: "x", Outcome: result.NotShown}), 0},
-		"could not run": {wide(result.Result{Check: "other/check", Set: "toy", At: []string{""}, Outcome: result.CouldNotRun}), 0},
+		"not shown":     {wide(result.Result{Check: "layout/other", Set: "toy", At: []string{other}, Needs: "x", Outcome: result.NotShown}), 0},
+		"could not run": {wide(result.Result{Check: "layout/other", Set: "toy", At: []string{""}, Outcome: result.CouldNotRun}), 0},
 		"by another set": {func(w []measure.Length) []result.Result {
 			r := reading("stairs/width", "/stairs/0/width", w[0], 38*measure.Inch)
 			r.Set = "stricter"
@@ -165,7 +165,7 @@ func TestNothingElseGetsWorse(t *testing.T) {
 // very many findings costs no more than its share.
 func TestTrialsAreCounted(t *testing.T) {
 	stubborn := toy{also: func(w []measure.Length) []result.Result {
-		return []result.Result{reading("other/check", "/stairs/0/width", 50*measure.Inch-w[0], 45*measure.Inch)}
+		return []result.Result{reading("layout/other", "/stairs/0/width", 50*measure.Inch-w[0], 45*measure.Inch)}
 	}}
 	if d := stubborn.find(context.Background(), "34 in"); len(texts(d)) > 0 || stubborn.calls.Load() != 5 {
 		t.Errorf("%d designs checked, remedies %q", stubborn.calls.Load(), texts(d))
@@ -192,6 +192,16 @@ func TestStopped(t *testing.T) {
 		return c.check(ctx, data)
 	}})
 	if got := texts(d); len(got) > 0 {
+		t.Errorf("got %q", got)
+	}
+}
+
+// Of a check that a rule set brings the value at its place is tried.
+func TestCheckOfARuleSet(t *testing.T) {
+	c := toy{also: func(w []measure.Length) []result.Result {
+		return []result.Result{reading("office/width", "/stairs/0/width", w[0], 40*measure.Inch+measure.Inch/3)}
+	}}
+	if got := texts(c.find(context.Background(), "38 in")); len(got) != 1 || !strings.Contains(got[0], `width 40-1/2 in instead of 38 in: inside by 0.1667"`) {
 		t.Errorf("got %q", got)
 	}
 }

@@ -36,6 +36,9 @@ type Options struct {
 	// Progress is told how many designs of a run are done, after each of them and
 	// never twice at once. It may be nil.
 	Progress func(done int)
+	// Remedies has changes tried that mend what is outside. Each costs as much
+	// as checking the design once.
+	Remedies bool
 }
 
 // Checker holds compiled checks with the figures of its sets. It does not
@@ -48,6 +51,8 @@ type Checker struct {
 	today   waive.Date
 	engine  *engine.Engine
 	done    func(int)
+
+	remedies bool
 }
 
 // New loads the checks and the rule sets. The error says what is wrong with
@@ -57,7 +62,7 @@ func New(options Options) (*Checker, error) {
 	if err != nil {
 		return nil, err
 	}
-	c := &Checker{catalog: checks, ids: map[string]string{}, today: options.Today, done: options.Progress}
+	c := &Checker{catalog: checks, ids: map[string]string{}, today: options.Today, done: options.Progress, remedies: options.Remedies}
 	if c.done == nil {
 		c.done = func(int) {}
 	}
@@ -164,6 +169,11 @@ func (c *Checker) Check(ctx context.Context, inputs ...Input) result.Report {
 	}
 	close(next)
 	workers.Wait()
+	if c.remedies {
+		for i := range inputs {
+			c.mend(ctx, inputs[i], &report.Designs[i])
+		}
+	}
 	report.Designs = append(report.Designs, c.aboutWaivers(uses)...)
 	return report
 }

@@ -27,7 +27,7 @@ func TestReadmeShowsRealOutput(t *testing.T) {
 		t.Fatal(err)
 	}
 	var out bytes.Buffer
-	report := checkerFor(t, "").Check(context.Background(), checker.Input{Name: design, Data: data})
+	report := menderFor(t, "").Check(context.Background(), checker.Input{Name: design, Data: data})
 	if err := text.New(text.Options{}).Write(&out, report); err != nil {
 		t.Fatal(err)
 	}

@@ -9,6 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"plumbrule/checker"
 	"plumbrule/checker/config"
 	"plumbrule/checker/report"
 	"plumbrule/checker/report/items"
@@ -25,6 +26,7 @@ type checkFlags struct {
 	failOpen bool
 	verbose  bool
 	compact  bool
+	remedies string
 }
 
 func newCheckCommand(env environment) *cobra.Command {
@@ -51,6 +53,7 @@ func newCheckCommand(env environment) *cobra.Command {
 	f.BoolVar(&flags.failOpen, "fail-on-not-shown", false, "items not shown give exit code 1 too")
 	f.BoolVarP(&flags.verbose, "verbose", "v", false, "also print what is within, what does not apply and why a check matters")
 	f.BoolVar(&flags.compact, "compact", false, "one line per finding")
+	f.StringVar(&flags.remedies, "remedies", "", "try changes that mend what is outside: `on or off` (default on for a single design, off for several)")
 	return cmd
 }
 
@@ -144,8 +147,12 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 	if err != nil {
 		return err
 	}
+	remedies, err := flags.wantsRemedies(len(inputs), targets)
+	if err != nil {
+		return err
+	}
 	line := newProgress(env, len(inputs))
-	c, err := plan.start(env, line.done)
+	c, err := plan.start(env, checker.Options{Progress: line.done, Remedies: remedies})
 	if err != nil {
 		return err
 	}

@@ -10,7 +10,6 @@ import (
 	"plumbrule/checker"
 	"plumbrule/checker/config"
 	"plumbrule/checker/result"
-	"plumbrule/checker/waive"
 )
 
 // compareFlags are the flags of the compare command as typed.
@@ -43,10 +42,7 @@ func newCompareCommand(env environment) *cobra.Command {
 	}
 	f := cmd.Flags()
 	f.StringArrayVar(&flags.beside, "sets", nil, "compare rule sets, by `A,B`: ids or files with commas between them; repeatable")
-	f.StringArrayVar(&flags.sets, "set", nil, "rule set for both revisions, by `ID or FILE`; repeatable (default "+strings.Join(checker.DefaultSets(), ", ")+")")
-	f.StringArrayVar(&flags.waivers, "waivers", nil, "`FILE` of waivers; repeatable")
-	f.StringVar(&flags.config, "config", "", "configuration `FILE`, in place of the "+config.FileName+" nearest above the design")
-	f.BoolVar(&flags.noConfig, "no-config", false, "use no configuration")
+	flags.add(f, usualSets())
 	f.StringArrayVar(&flags.reports, "report", nil, "`FORMAT or FORMAT=FILE`; repeatable; formats: "+comparisonList()+" (default text)")
 	f.StringVar(&flags.failOn, "fail-on", string(result.Structure), "`CLASS` from which what is worse gives exit code 1: "+classList())
 	f.BoolVar(&flags.failOpen, "fail-on-not-shown", false, "items not shown any more or newly asked for give exit code 1 too")
@@ -113,9 +109,9 @@ func runCompare(cmd *cobra.Command, env environment, flags compareFlags, args []
 	if err != nil {
 		return err
 	}
-	c, err := checker.New(checker.Options{Sets: plan.sets, Waivers: plan.waivers, Today: waive.DateOf(env.now()), Sandbox: newSandbox()})
+	c, err := plan.start(env, checker.Options{})
 	if err != nil {
-		return plan.blame(err)
+		return err
 	}
 	s := plan.designs[0]
 	if sets {

@@ -98,7 +98,7 @@ func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []str
 		return err
 	}
 	if len(flags.sets)+len(flags.waivers) > 0 || flags.config != "" {
-		c, err := flags.startOne(cmd, env, &in)
+		c, err := flags.startOne(cmd, env, &in, checker.Options{})
 		if err != nil {
 			return err
 		}

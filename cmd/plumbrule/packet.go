@@ -100,7 +100,7 @@ func writePacket(cmd *cobra.Command, env environment, flags packetFlags, design 
 	if err != nil {
 		return err
 	}
-	c, err := flags.startOne(cmd, env, &in)
+	c, err := flags.startOne(cmd, env, &in, checker.Options{Remedies: true})
 	if err != nil {
 		return err
 	}

@@ -34,12 +34,12 @@ func (r *runFlags) add(f *pflag.FlagSet, usual string) {
 // usualSets says what runs where no rule set is named.
 func usualSets() string { return strings.Join(checker.DefaultSets(), ", ") }
 
-// start prepares the rule sets and waivers of a plan. Done is told how far a run
-// is; it may be nil.
-func (p *plan) start(env environment, done func(int)) (*checker.Checker, error) {
-	c, err := checker.New(checker.Options{
-		Sets: p.sets, Waivers: p.waivers, Today: waive.DateOf(env.now()), Sandbox: newSandbox(), Progress: done,
-	})
+// start prepares the rule sets and waivers of a plan; options say what else the
+// checker does.
+func (p *plan) start(env environment, options checker.Options) (*checker.Checker, error) {
+	options.Sets, options.Waivers = p.sets, p.waivers
+	options.Today, options.Sandbox = waive.DateOf(env.now()), newSandbox()
+	c, err := checker.New(options)
 	if err != nil {
 		return nil, p.blame(err)
 	}
@@ -47,8 +47,8 @@ func (p *plan) start(env environment, done func(int)) (*checker.Checker, error) 
 }
 
 // startOne prepares the rule sets and waivers for one design, and fills in where
-// it lies and which of them are for it.
-func (r *runFlags) startOne(cmd *cobra.Command, env environment, in *checker.Input) (*checker.Checker, error) {
+// it lies and which of them are for it. Options say what else the checker does.
+func (r *runFlags) startOne(cmd *cobra.Command, env environment, in *checker.Input, options checker.Options) (*checker.Checker, error) {
 	inputs := []checker.Input{*in}
 	// What a configuration says of reports and exit codes is for check alone.
 	flags := checkFlags{runFlags: *r, failOn: string(result.Structure), reports: []string{"text"}}
@@ -57,7 +57,7 @@ func (r *runFlags) startOne(cmd *cobra.Command, env environment, in *checker.Inp
 		return nil, err
 	}
 	*in = inputs[0]
-	return plan.start(env, nil)
+	return plan.start(env, options)
 }
 
 // oneDesign refuses what a command about one design cannot take.

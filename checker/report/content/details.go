@@ -31,6 +31,9 @@ func Details(r *result.Result) []string {
 	for _, note := range r.Notes {
 		tell("remark: ", note)
 	}
+	for _, remedy := range r.Remedies {
+		tell("tried: ", remedy.Text)
+	}
 	for _, mend := range r.Mend {
 		tell("to mend: ", mend)
 	}

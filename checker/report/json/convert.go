@@ -109,9 +109,16 @@ func convertFinding(r *result.Result) finding {
 		Needs:       r.Needs,
 		Why:         r.Why,
 		Mend:        list(r.Mend),
+		Remedies:    each(r.Remedies, convertRemedy),
 		Fingerprint: r.Fingerprint,
 		Waiver:      convertWaiver(r.Waiver),
 	}
+}
+
+func convertRemedy(r *result.Remedy) remedy {
+	return remedy{Text: r.Text, Changes: each(r.Changes, func(c *result.Change) change {
+		return change{At: c.Pointer, From: c.From, To: c.To}
+	})}
 }
 
 func convertWaiver(w *result.Waiver) *waiver {

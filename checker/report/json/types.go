@@ -103,8 +103,22 @@ type finding struct {
 	Needs       string   `json:"needs,omitempty"`
 	Why         string   `json:"why,omitempty"`
 	Mend        []string `json:"mend"`
+	Remedies    []remedy `json:"remedies,omitempty"`
 	Fingerprint string   `json:"fingerprint"`
 	Waiver      *waiver  `json:"waiver,omitempty"`
+}
+
+// remedy is a change of the design that was tried and mends the finding.
+type remedy struct {
+	Text    string   `json:"text"`
+	Changes []change `json:"changes"`
+}
+
+// change has no from where the design has no value there.
+type change struct {
+	At   string `json:"at"`
+	From string `json:"from,omitempty"`
+	To   string `json:"to"`
 }
 
 type waiver struct {

@@ -88,6 +88,7 @@ func (p *printer) item(item items.Item) {
 		tell("Why: ", escaped(distinct(item.Results, func(r *result.Result) string { return r.Why })))
 		tell("Figure from: ", escaped(distinct(item.Results, func(r *result.Result) string { return r.Source })))
 	}
+	tell("Tried: ", escaped(each(item.Results, remedies)))
 	tell("To mend: ", escaped(each(item.Results, func(r *result.Result) []string { return r.Mend })))
 	tell("Drawn on: ", escaped(distinct(item.Results, func(r *result.Result) string { return content.Where(r.See, r.Mark) })))
 	if len(lines) > 0 {
@@ -112,6 +113,14 @@ func asked(r *result.Result) string {
 		line += plain(value)
 	}
 	return line
+}
+
+func remedies(r *result.Result) []string {
+	var texts []string
+	for _, remedy := range r.Remedies {
+		texts = append(texts, remedy.Text)
+	}
+	return texts
 }
 
 // distinct gives what each result has to say, once.

@@ -65,6 +65,13 @@ func (s *sheet) at(pointer string) source.Span {
 	return node.Span
 }
 
+// remedy is a change of one value that was tried.
+func (s *sheet) remedy(text, pointer, to string) result.Remedy {
+	s.t.Helper()
+	from := s.design.Document.Find(pointer)
+	return result.Remedy{Text: text, Changes: []result.Change{{Pointer: pointer, From: from.Text, To: to, Span: s.at(pointer), Text: to}}}
+}
+
 // add files a result under findings or readings, and fills in its span.
 func (s *sheet) add(r result.Result) {
 	s.t.Helper()

@@ -29,6 +29,7 @@ func stairs(s *sheet) {
 		Message:     `riser height is 8", the limit is 7-3/4"`,
 		Why:         "People fall where a step is higher than the foot expects.",
 		Mend:        []string{"more risers: each becomes lower", "a raised landing at the foot, so that there is less to climb"},
+		Remedies:    []result.Remedy{s.remedy(`8 risers instead of 7: measured 7", inside by 3/4"`, "/stairs/0/risers", "8")},
 		Notes:       []string{"this figure is recalled, not read in print"},
 		Fingerprint: "5d0c6a91e2f4",
 	}
@@ -46,7 +47,7 @@ func stairs(s *sheet) {
 	s.add(grip)
 
 	// The second set reads the same place, but is not next to the first.
-	riser.Set, riser.Clause, riser.Status, riser.Notes = "common-practice", "", "common practice", nil
+	riser.Set, riser.Clause, riser.Status, riser.Notes, riser.Remedies = "common-practice", "", "common practice", nil, nil
 	riser.Limit, riser.Margin = limit(result.AtMost, inches(7.5, `7-1/2"`)), inches(-0.5, `-1/2"`)
 	riser.Message = `riser height is 8", the limit is 7-1/2"`
 	s.add(riser)

@@ -118,6 +118,7 @@ func (c *converter) finding(f file, r *result.Result, count int) {
 		Locations:        []location{f.place(r)},
 		RelatedLocations: f.related(r),
 		Properties:       resultPropertiesOf(r),
+		Fixes:            f.fixes(r),
 	}
 	if r.Fingerprint != "" {
 		out.PartialFingerprints = map[string]string{

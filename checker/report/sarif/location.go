@@ -68,3 +68,22 @@ func (f file) related(r *result.Result) []location {
 	}
 	return list
 }
+
+// fixes gives the changes that were tried, as edits of the file.
+func (f file) fixes(r *result.Result) []fix {
+	var list []fix
+	for i := range r.Remedies {
+		change := artifactChange{Artifact: f.artifact()}
+		for _, c := range r.Remedies[i].Changes {
+			start, end := c.Span.Start, c.Span.End
+			change.Replacements = append(change.Replacements, replacement{
+				Deleted: region{
+					StartLine: max(start.Line, 1), StartColumn: max(start.Column, 1), EndLine: max(end.Line, 1), EndColumn: max(end.Column, 1),
+				},
+				Inserted: text{c.Text},
+			})
+		}
+		list = append(list, fix{Description: text{message(r.Remedies[i].Text)}, Changes: []artifactChange{change}})
+	}
+	return list
+}

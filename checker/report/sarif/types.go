@@ -96,6 +96,7 @@ type sarifResult struct {
 	RelatedLocations    []location        `json:"relatedLocations,omitempty"`
 	PartialFingerprints map[string]string `json:"partialFingerprints,omitempty"`
 	Suppressions        []suppression     `json:"suppressions,omitempty"`
+	Fixes               []fix             `json:"fixes,omitempty"`
 	Properties          *resultProperties `json:"properties,omitempty"`
 }
 
@@ -103,6 +104,23 @@ type suppression struct {
 	Kind          string `json:"kind"`
 	Status        string `json:"status"`
 	Justification string `json:"justification,omitempty"`
+}
+
+// fix is a remedy in the form in which services offer it at the line.
+type fix struct {
+	Description text             `json:"description"`
+	Changes     []artifactChange `json:"artifactChanges"`
+}
+
+type artifactChange struct {
+	Artifact     artifactLocation `json:"artifactLocation"`
+	Replacements []replacement    `json:"replacements"`
+}
+
+// replacement takes a region out, which may be empty, and puts a text there.
+type replacement struct {
+	Deleted  region `json:"deletedRegion"`
+	Inserted text   `json:"insertedContent"`
 }
 
 type location struct {

@@ -2,6 +2,7 @@ package text
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -112,6 +113,11 @@ func (p *printer) details(g content.Group) {
 		}
 	}
 	for _, r := range g {
+		for _, remedy := range r.Remedies {
+			tell("tried:", p.whole(remedy.Text))
+		}
+	}
+	for _, r := range g {
 		for _, mend := range r.Mend {
 			tell("to mend:", mend)
 		}
@@ -136,6 +142,14 @@ func needs(g content.Group) string {
 func (p *printer) values(r *result.Result) string {
 	r = p.kept(r)
 	return bars(content.Measured(r), content.Limit(r), content.Margin(r))
+}
+
+// lengthInParts is a length of which wrapping could leave half: 6'-8 1/2", 5 ft 3 in.
+var lengthInParts = regexp.MustCompile(`[0-9]+(?:'-[0-9]+ [0-9/]+"| ft [0-9/-]+ in\b)`)
+
+// whole keeps the lengths in a sentence from being broken.
+func (p *printer) whole(text string) string {
+	return lengthInParts.ReplaceAllStringFunc(text, p.cells.keep)
 }
 
 // kept gives r with values that wrapping does not break: half of 6'-8 1/2" at

@@ -1,0 +1,165 @@
+package remedy
+
+import (
+	"plumbrule/checker/edit"
+	"plumbrule/checker/measure"
+	"plumbrule/checker/source"
+)
+
+// What is put in here where it is missing is what is commonly built: common
+// practice, chosen so that nothing about it is left open. The checks judge it
+// like everything else.
+
+// in gives the imperial or the metric one of two texts.
+func (g *ground) in(imperial, metric string) *source.Node {
+	if g.system == measure.Metric {
+		return edit.Text(metric)
+	}
+	return edit.Text(imperial)
+}
+
+// part is an object of members in their order.
+func part(members ...source.Member) *source.Node {
+	return &source.Node{Kind: source.Object, Members: members}
+}
+
+func member(key string, value *source.Node) source.Member {
+	return source.Member{Key: key, Value: value}
+}
+
+// round is a round rail that a hand closes round.
+func (g *ground) round() *source.Node {
+	return part(member("type", edit.Text("round")), member("diameter", g.in("1-1/2 in", "40 mm")))
+}
+
+// roundRail puts a round handrail in the place of a profile that a hand cannot
+// close round.
+func roundRail(g *ground) [][]rung {
+	at := g.place()
+	if at == nil || at.Parent == nil || at.Kind != source.String {
+		return nil
+	}
+	one := change{pointer: at.Parent.Pointer, from: at.Text, to: g.round()}
+	one.said = "a round handrail of " + one.to.Member("diameter").Value.Text + " instead of a " + at.Text
+	return single(one)
+}
+
+// handrailed puts a handrail along a stair that has none.
+func handrailed(g *ground) [][]rung {
+	if one := g.handrail(); one != nil {
+		return single(*one)
+	}
+	return nil
+}
+
+// handrail is a handrail for the stair of a finding, nil where that has one.
+func (g *ground) handrail() *change {
+	stair := g.stair()
+	if stair == nil || stair.Member("handrail") != nil {
+		return nil
+	}
+	height, profile := g.in("36 in", "900 mm"), g.round()
+	rail := part(
+		member("sides", edit.Number(1)), member("height", height), member("profile", profile),
+		member("clearance", g.in("1-1/2 in", "40 mm")), member("projection", g.in("3-1/2 in", "90 mm")),
+		member("continuous", edit.Flag(true)), member("returns", edit.Flag(true)),
+	)
+	return &change{
+		pointer: stair.Pointer + "/handrail", to: rail,
+		said: "a handrail " + height.Text + " high, round, " + profile.Member("diameter").Value.Text,
+	}
+}
+
+// guarded puts a guard that the design describes along an edge that has none.
+func guarded(g *ground) [][]rung {
+	edge := g.place()
+	if edge != nil && edge.Kind != source.Object {
+		edge = edge.Parent
+	}
+	guards := g.doc.Root.Member("guards")
+	if edge == nil || guards == nil || edge.Member("guard") != nil {
+		return nil
+	}
+	var ladder []rung
+	for _, item := range guards.Value.Items {
+		if mark := item.Member("mark"); mark != nil {
+			ladder = append(ladder, rung{changes: []change{{
+				pointer: edge.Pointer + "/guard", label: keyOf(edge) + " edge with guard", to: edit.Text(mark.Value.Text),
+			}}})
+		}
+	}
+	return [][]rung{ladder}
+}
+
+// stairGuarded puts a guard along a stair that has none.
+func stairGuarded(g *ground) [][]rung {
+	stair := g.stair()
+	if stair == nil || stair.Member("guard") != nil {
+		return nil
+	}
+	guard := part(
+		member("height", g.in("36 in", "1000 mm")), member("opening", g.in("3-3/4 in", "95 mm")),
+		member("triangle_opening", g.in("5-1/2 in", "140 mm")),
+	)
+	said := "a guard on the stair " + guard.Members[0].Value.Text + " high, with openings of " + guard.Members[1].Value.Text
+	return single(change{pointer: stair.Pointer + "/guard", to: guard, said: said})
+}
+
+// stair is the one stair that a finding names a place in.
+func (g *ground) stair() *source.Node {
+	for _, at := range g.finding.At {
+		for node := g.doc.Find(at); node != nil && node.Parent != nil; node = node.Parent {
+			if node.Parent.Pointer == "/stairs" {
+				return node
+			}
+		}
+	}
+	return nil
+}
+
+// standoff puts a post on a base that holds it off its footing and down.
+func standoff(g *ground) [][]rung {
+	kind := g.place()
+	if kind == nil || kind.Kind != source.String || keyOf(kind) != "kind" {
+		return nil
+	}
+	base := part(member("kind", edit.Text("standoff")), member("uplift_and_lateral", edit.Flag(true)))
+	said := "post bases that stand off and hold down instead of " + kind.Text
+	return single(change{pointer: kind.Parent.Pointer, from: kind.Text, to: base, said: said})
+}
+
+// screwed holds a ledger with lag screws or bolts of the usual diameter in the
+// place of what does not hold it.
+func screwed(g *ground) [][]rung {
+	kind := g.place()
+	if kind == nil || kind.Kind != source.String || keyOf(kind) != "type" {
+		return nil
+	}
+	var ladder []rung
+	for _, word := range g.accepted {
+		one := rung{changes: []change{replace(kind, "", edit.Text(word))}}
+		diameter := change{pointer: kind.Parent.Pointer + "/diameter", to: g.in("1/2 in", "12 mm")}
+		if old := kind.Parent.Member("diameter"); old != nil {
+			diameter.from = old.Value.Text
+		}
+		if diameter.from != diameter.to.Text {
+			one.changes = append(one.changes, diameter)
+		}
+		ladder = append(ladder, one)
+	}
+	return [][]rung{ladder}
+}
+
+func single(c change) [][]rung { return [][]rung{{{changes: []change{c}}}} }
+
+// keyOf is the key under which a value stands.
+func keyOf(n *source.Node) string {
+	if n.Parent != nil {
+		for i := range n.Parent.Members {
+			if n.Parent.Members[i].Value == n {
+				return n.Parent.Members[i].Key
+			}
+		}
+	}
+	return ""
+}

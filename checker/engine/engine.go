@@ -83,7 +83,7 @@ func (e *Engine) add(set *ruleset.Set, runner Runner) error {
 	var brought []run
 	for i := range set.Checks {
 		given := &set.Checks[i]
-		check := set.Catalog().Find(given.ID)
+		check := set.Describe(given.ID)
 		if check == nil || !check.Foreign && e.catalog.Find(given.ID) == nil {
 			return fmt.Errorf("the catalog has no check %s", given.ID)
 		}

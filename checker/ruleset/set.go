@@ -6,6 +6,7 @@ import (
 	"plumbrule/checker/catalog"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/result"
+	"plumbrule/checker/wording"
 )
 
 // Status says how far a figure can be trusted.
@@ -40,14 +41,26 @@ type Set struct {
 	// sets below.
 	Sources []Source
 	Checks  []Check // by id
+	// Words are what the set calls things, by phrase: its own and those of the
+	// sets below.
+	Words []Word
 	// File is the set's file under the name it was asked for.
 	File   string
 	checks *catalog.Catalog
+	worded map[string]*catalog.Check // by id
+	words  wording.Wording
 }
 
 // Catalog describes the checks that the set could name: those of the program
 // and those that it brings itself.
 func (s *Set) Catalog() *catalog.Catalog { return s.checks }
+
+// Describe describes a check of the set in the set's own words; nil where the
+// set does not have it.
+func (s *Set) Describe(id string) *catalog.Check { return s.worded[id] }
+
+// Wording says things in the set's own words.
+func (s *Set) Wording() wording.Wording { return s.words }
 
 // Source is a document in which figures were seen in print.
 type Source struct{ ID, Title string }

@@ -78,6 +78,9 @@ func door(o *model.Opening, front *surface) Door {
 		return d
 	}
 	d.Platform = front.label
+	if above := front.p.SurfaceAboveGrade; above != nil && d.StepDown != nil {
+		d.AboveGrade = of(above.V+d.StepDown.Value, append([]string{above.At}, d.StepDown.At...)...)
+	}
 	stretch, ok := front.inFront(o)
 	if ok && d.LandingDepth == nil {
 		d.LandingDepth = of(stretch.Length(), o.At, front.p.Outline.At)

@@ -76,6 +76,7 @@ type Opening struct {
 	ClearWidth            *Length `deck:"clear_width"`
 	ThresholdAboveDecking *Length `deck:"threshold_above_decking" signed:"true"`
 	SwingsOverDeck        *Flag   `deck:"swings_over_deck"`
+	Sliding               *Flag   `deck:"sliding"`
 	RequiredEgressDoor    *Flag   `deck:"required_egress_door"`
 	Platform              *Words  `deck:"platform"`
 	LandingDepth          *Length `deck:"landing_depth"`

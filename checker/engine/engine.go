@@ -130,7 +130,7 @@ func (e *Engine) Evaluate(ctx context.Context, f *facts.Facts, doc *source.Docum
 	cancel := topdown.NewCancel()
 	stop := context.AfterFunc(ctx, cancel.Cancel)
 	defer stop()
-	d := design{doc: doc, system: system, walked: map[string][]step{}}
+	d := newDesign(doc, system)
 	input := e.encode(reflect.ValueOf(*f)).Value
 	asked := e.askForeign(ctx, f, sets)
 	var results []result.Result

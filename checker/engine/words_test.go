@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"plumbrule/checker/measure"
 	"plumbrule/checker/result"
 )
 
@@ -43,5 +44,30 @@ func TestReasonInWordsOfTheSet(t *testing.T) {
 	results := evaluate(t, replace(riseFile, "applies if count(input.flights) > 0", "applies if count(input.flights) > 9"), worded)
 	if r := at(t, results, ""); r.Reason != "applies where a run of steps is described" {
 		t.Errorf("%+v", r)
+	}
+}
+
+// TestPartsByMarkOrInWordsOfTheSet names a part once by a text of the program
+// and once by what the design calls it.
+func TestPartsByMarkOrInWordsOfTheSet(t *testing.T) {
+	worded := strings.Replace(imperialSet, "checks:\n", "words: {riser: step, flight: run}\nchecks:\n", 1)
+	for value, want := range map[string]string{
+		`"riser 7"`: "step 7 is high", // not: step riser 7
+		`"ST1"`:     "step ST1 is high",
+		`"flight"`:  "step flight is high", // a mark of the design below
+		`"a riser"`: "step a step is high",
+	} {
+		e, err := build(t, func(modules map[string]string) {
+			text := strings.Replace(modules[riseFile], "values: {n: count, ", "values: {n: count, who: part, ", 1)
+			text = strings.Replace(text, "\"riser {n} of {of} is {have}, the limit is {limit}, over by {margin}\"", "\"riser {who} is high\"", 1)
+			modules[riseFile] = strings.Replace(text, `"n": flight.riser_max_n,`, `"n": flight.riser_max_n, "who": `+value+`,`, 1)
+		}, worded)
+		if err != nil {
+			t.Fatal(err)
+		}
+		doc := document(t, strings.Replace(designText, "mark: G1", "mark: flight", 1))
+		if r := at(t, e.Evaluate(t.Context(), sampleFacts(), doc, measure.Imperial), "/stairs/0/risers"); r.Message != want {
+			t.Errorf("%s: %q, want %q", value, r.Message, want)
+		}
 	}
 }

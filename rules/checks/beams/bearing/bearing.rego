@@ -12,7 +12,7 @@
 #     min_concrete: {type: length, relation: at least, about: least length of bearing on concrete or masonry}
 #     hard: {type: list, about: what counts as concrete or masonry}
 #     full_width: {type: flag, relation: exactly, about: true where the post carries the whole width of the beam}
-#   values: {beam: words, width: length, post: length}
+#   values: {beam: part, width: length, post: length}
 #   messages:
 #     outside: "beam {beam} rests on {have}, the limit is {limit}"
 #     within: "beam {beam} rests on {have}, the limit is {limit}"

@@ -9,7 +9,7 @@
 #   applies_when: a beam runs past its last post
 #   figures:
 #     max_ratio: {type: ratio, relation: at most, about: greatest cantilever as a share of the bay behind it}
-#   values: {beam: words, end: words, cantilever: length, back_span: length}
+#   values: {beam: part, end: words, cantilever: length, back_span: length}
 #   messages:
 #     outside: "beam {beam} reaches past its last post by {cantilever} at its {end} on a bay of {back_span}, the limit is {limit} of it"
 #     within: "beam {beam} reaches past its last post by {cantilever} at its {end} on a bay of {back_span}, the limit is {limit} of it"

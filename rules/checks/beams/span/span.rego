@@ -16,8 +16,8 @@
 #     live_steps: {type: steps, about: load column under which a live load is read}
 #     factors: {type: table, optional: true, value: length, keys: [cantilever], relation: at most, about: "effective span of joists that span the length factor_of, by their cantilever past the beam"}
 #     factor_of: {type: length, optional: true, about: joist span for which the factors are given}
-#     spans: {type: table, value: length, keys: [group, size, load, joist_span], relation: at most, about: "greatest span of the beam; a size names plies and stock, as 2-2x10 or 4x10"}
-#   values: {beam: words, bay: count, joists: length, past: length, species: words, grade: words, size: words, load: pressure}
+#     spans: {type: table, value: length, keys: [group, size, load, joist_span], relation: at most, about: "greatest span of the beam; a size names plies and stock"}
+#   values: {beam: part, bay: count, joists: length, past: length, species: words, grade: words, size: words, load: pressure}
 #   messages:
 #     outside: "beam {beam} spans {have} in bay {bay} below joists that span {joists}, the limit is {limit}"
 #     effective: "beam {beam} spans {have} in bay {bay} below joists with an effective span of {joists}, the limit is {limit}"

@@ -5,7 +5,7 @@
 #   id: joists/cantilever
 #   aliases: []
 #   consequence: structure
-#   why: A cantilever lifts the joists off their far support, and its tip moves more with every inch.
+#   why: A cantilever lifts the joists off their far support, and the longer it is, the more its tip moves.
 #   applies_when: joists run past their last support
 #   figures:
 #     max_ratio: {type: ratio, relation: at most, about: greatest cantilever as a share of the span behind it}

@@ -13,7 +13,7 @@
 #     grades: {type: list, about: grades that the table was made for}
 #     live_steps: {type: steps, about: load column under which a live load is read}
 #     spans: {type: table, value: length, keys: [group, size, spacing, load], relation: at most, about: greatest span of the joists}
-#   values: {from: words, to: words, species: words, grade: words, size: words, spacing: length, load: pressure}
+#   values: {from: part, to: part, species: words, grade: words, size: words, spacing: length, load: pressure}
 #   messages:
 #     outside: "joists span {have} from {from} to {to}, the limit is {limit}"
 #     within: "joists span {have} from {from} to {to}, the limit is {limit}"

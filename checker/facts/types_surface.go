@@ -37,6 +37,7 @@ type Guard struct {
 	Opening         *Length   `json:"opening,omitempty" doc:"widest opening of the infill"`
 	BottomGap       *Length   `json:"bottom_gap,omitempty" doc:"gap below the bottom rail"`
 	Climbable       *Flag     `json:"climbable,omitempty" doc:"true where the infill can be climbed"`
+	Footholds       []Length  `json:"footholds" doc:"heights above the walking surface of what a foot can stand on; empty where none is shown"`
 	PostSize        *Words    `json:"post_size,omitempty" doc:"nominal size of the guard posts"`
 	PostSpacing     *Length   `json:"post_spacing,omitempty" doc:"greatest distance between guard posts, center to center"`
 	PostNotched     *Flag     `json:"post_notched,omitempty" doc:"true where posts are notched at the fixing"`

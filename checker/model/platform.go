@@ -57,13 +57,15 @@ type GradePoint struct {
 
 // Edge is what an edge of the outline has: a drop, a guard, a bench.
 type Edge struct {
-	At           string
-	Drop         *Length `deck:"drop"`
-	DropWithin36 *Length `deck:"drop_within_36_in"`
-	Guard        *Words  `deck:"guard"`
-	GuardFrom    *Length `deck:"guard_from"`
-	GuardTo      *Length `deck:"guard_to"`
-	Bench        *Bench  `deck:"bench"`
+	At              string
+	Drop            *Length `deck:"drop"`
+	DropWithin36    *Length `deck:"drop_within_36_in"`
+	DropWithin1200  *Length `deck:"drop_within_1200_mm"`
+	SlopeWithin1200 *Slope  `deck:"slope_within_1200_mm"`
+	Guard           *Words  `deck:"guard"`
+	GuardFrom       *Length `deck:"guard_from"`
+	GuardTo         *Length `deck:"guard_to"`
+	Bench           *Bench  `deck:"bench"`
 }
 
 // Bench is a seat along an edge.

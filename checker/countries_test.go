@@ -1,0 +1,149 @@
+package checker_test
+
+import (
+	"context"
+	"io/fs"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"plumbrule/checker"
+	"plumbrule/checker/measure"
+	"plumbrule/checker/result"
+	"plumbrule/checker/ruleset"
+)
+
+// everySet prepares all sets that come with the program in one checker.
+func everySet(t *testing.T) *checker.Checker {
+	t.Helper()
+	if c, ok := checkers.Load("every set"); ok {
+		return c.(*checker.Checker)
+	}
+	library, err := checker.Library()
+	if err != nil {
+		t.Fatal(err)
+	}
+	ids, err := library.IDs()
+	if err != nil {
+		t.Fatal(err)
+	}
+	c, err := checker.New(checker.Options{Sets: ids})
+	if err != nil {
+		t.Fatal(err)
+	}
+	checkers.Store("every set", c)
+	return c
+}
+
+// countries are the sets in millimetres.
+func countries(t *testing.T) []*ruleset.Set {
+	t.Helper()
+	return slices.DeleteFunc(slices.Clone(everySet(t).Sets()), func(s *ruleset.Set) bool { return s.System != measure.Metric })
+}
+
+// everyFixture lists all designs that can be read.
+func everyFixture(t *testing.T) []string {
+	t.Helper()
+	var files []string
+	for _, root := range []string{"../fixtures/checks", "../fixtures/designs"} {
+		err := filepath.WalkDir(root, func(file string, entry fs.DirEntry, err error) error {
+			if err == nil && !entry.IsDir() && strings.HasSuffix(file, ".deck.yaml") {
+				files = append(files, file)
+			}
+			return err
+		})
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	if len(files) < 100 {
+		t.Fatalf("%d fixtures", len(files))
+	}
+	return files
+}
+
+// said is all that a result says in the words of its set: not the field that is
+// not shown, which is the design's, and not the notes of figures, which the set
+// wrote itself.
+func said(r *result.Result) []string {
+	texts := append([]string{r.Title, r.Why}, r.Mend...)
+	switch r.Outcome {
+	case result.NotShown:
+	case result.DoesNotApply:
+		texts = append(texts, r.Reason)
+	default:
+		texts = append(texts, r.Message)
+	}
+	return texts
+}
+
+// whole finds texts where they stand as words of their own.
+func whole(texts []string) *regexp.Regexp {
+	if len(texts) == 0 {
+		return regexp.MustCompile(`$.`)
+	}
+	texts = slices.Clone(texts)
+	slices.SortFunc(texts, func(a, b string) int { return len(b) - len(a) })
+	for i := range texts {
+		texts[i] = regexp.QuoteMeta(texts[i])
+	}
+	return regexp.MustCompile(`(^|[^\w/-])(` + strings.Join(texts, "|") + `)($|[^\w/-])`)
+}
+
+// phrases are the words of a set as they may stand in a text, and what it says
+// in their place.
+func phrases(set *ruleset.Set) (phrases, says []string) {
+	capital := func(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+	for _, w := range set.Words {
+		for _, end := range []string{"", "s"} {
+			says = append(says, w.Says+end, capital(w.Says)+end)
+			if w.Phrase != w.Says {
+				phrases = append(phrases, w.Phrase+end, capital(w.Phrase)+end)
+			}
+		}
+	}
+	return phrases, says
+}
+
+// TestCountriesSpeakTheirOwnWords looks in all that countries say of every
+// fixture for phrases that they replace. Names that the design gives its parts,
+// and what the set says instead, are taken out first.
+func TestCountriesSpeakTheirOwnWords(t *testing.T) {
+	type looks struct{ phrases, says *regexp.Regexp }
+	by := map[string]looks{}
+	var ids []string
+	for _, set := range countries(t) {
+		ids = append(ids, set.ID)
+		from, to := phrases(set)
+		by[set.ID] = looks{whole(from), whole(to)}
+		if len(set.Words) == 0 {
+			t.Errorf("%s has no words of its own", set.ID)
+		}
+	}
+	mark := regexp.MustCompile(`mark: ([^,}\n]+)`)
+	seen := map[string]bool{}
+	for _, file := range everyFixture(t) {
+		input := readInput(t, file)
+		input.Sets = ids
+		var marks []string
+		for _, m := range mark.FindAllStringSubmatch(string(input.Data), -1) {
+			marks = append(marks, m[1])
+		}
+		named := whole(marks)
+		d := everySet(t).Check(context.Background(), input).Designs[0]
+		for _, list := range [][]result.Result{d.Findings, d.Readings} {
+			for i := range list {
+				for _, text := range said(&list[i]) {
+					look := by[list[i].Set]
+					rest := look.says.ReplaceAllString(named.ReplaceAllString(text, "$1#$3"), "$1#$3")
+					if found := look.phrases.FindStringSubmatch(rest); found != nil && !seen[list[i].Set+text] {
+						seen[list[i].Set+text] = true
+						t.Errorf("%s: %s %s says %q in %q", file, list[i].Set, list[i].Check, found[2], text)
+					}
+				}
+			}
+		}
+	}
+}

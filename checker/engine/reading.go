@@ -196,7 +196,8 @@ func (r *run) compare(one *result.Result, row row, declared *catalog.Figure, giv
 	if limit != nil {
 		one.Limit = d.value(*limit)
 		one.Limit.Relation = declared.Relation
-		if (kind == catalog.Length || kind == catalog.Pressure || kind == catalog.Force) && r.set.System != d.system {
+		inUnits := kind == catalog.Length || kind == catalog.Pressure || kind == catalog.Force
+		if inUnits && r.set.System != d.system && given.States(limit.whole) {
 			one.Limit.Standard = limit.text(r.set.System)
 		}
 	}

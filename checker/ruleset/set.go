@@ -116,6 +116,16 @@ func (c *Check) Figure(name string) *Figure {
 	return &c.Figures[i]
 }
 
+// States reports whether a whole number stands in the set as it is: as the
+// figure, or in a cell of its table. What a check worked out from the figure and
+// the design does not.
+func (f *Figure) States(n int64) bool {
+	if f.Table == nil {
+		return f.Value == n
+	}
+	return slices.ContainsFunc(f.Table.cells, func(c Cell) bool { return c.Value != nil && *c.Value == n })
+}
+
 // Data gives the figures as checks read them, by topic, check and figure name.
 func (s *Set) Data() map[string]any {
 	topics := map[string]any{}

@@ -39,3 +39,36 @@ test_landing_fields if {
 		"bottom": "stairs[].landing_bottom",
 	}
 }
+
+_lengths := {"max": 190, "max_secondary": 200, "max_service": 220, "max_accessible": 180}
+
+_used(use) := {"use": {"value": use, "at": ["/stairs/0/use"]}}
+
+test_figure_of_the_use[use] if {
+	some use, name in {"main": "max", "secondary": "max_secondary", "service": "max_service", "accessible": "max_accessible"}
+	stairs.by_use(_lengths, "max", _used(use)) == {name}
+	stairs.at_most(_lengths, "max", _used(use), 1) == name
+	stairs.at_most(_lengths, "max", _used(use), 300) == name
+	stairs.at_least(_lengths, "max", _used(use), 1) == name
+	stairs.at_least(_lengths, "max", _used(use), 300) == name
+}
+
+test_one_figure_for_all_uses if {
+	stairs.by_use({"max": 190}, "max", _used("service")) == {"max"}
+	stairs.by_use({"max": 190}, "max", {"at": ["/stairs/0"]}) == {"max"}
+}
+
+# Where the use is not shown, all figures must agree.
+test_use_not_shown[value] if {
+	some value, names in {"180": {"max_accessible"}, "181": set(), "220": set(), "221": {"max_service"}}
+	names == {n | n := stairs.at_most(_lengths, "max", {"at": ["/stairs/0"]}, to_number(value))}
+}
+
+test_use_not_shown_for_a_least[value] if {
+	some value, names in {"179": {"max_accessible"}, "180": set(), "219": set(), "220": {"max_service"}}
+	names == {n | n := stairs.at_least(_lengths, "max", {"at": ["/stairs/0"]}, to_number(value))}
+}
+
+test_equal_figures_are_one if {
+	stairs.at_most({"max": 190, "max_service": 190}, "max", {"at": ["/stairs/0"]}, 191) == "max"
+}

@@ -76,3 +76,53 @@ test_one_of_two_is_outside if {
 	} with input.handrails as [_on("/stairs/0/handrail", 7, 1), _none("/stairs/1", 7)]
 		with data.figures as _figures(1)
 }
+
+_other := {"handrail": {"required": {"rise_from": 1000, "sides": 1}}}
+
+_rises(value) := {"at": ["/stairs/0"], "present": false, "rise": {"value": value, "at": ["/stairs/0/total_rise"]}}
+
+test_from_so_much_rise[name] if {
+	some name, case in {
+		"under": [999, set(), {{"at": ["/stairs/0"], "because": "low", "rise": 999, "rise_from": 1000}}],
+		"at": [1000, {{"at": ["/stairs/0"], "have": 0, "figure": "sides", "limit": 1, "outside": true, "say": "rise", "rise": 1000, "rise_from": 1000}}, set()],
+	}
+	_said == {"readings": case[1], "unknown": set(), "exempt": case[2]} with input.handrails as [_rises(case[0])]
+		with data.figures as _other
+}
+
+test_rise_not_shown if {
+	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0"], "needs": "stairs[].total_rise"}}, "exempt": set()} with input.handrails as [{"at": ["/stairs/0"], "present": false}]
+		with data.figures as _other
+}
+
+_always := {"handrail": {"required": {"sides": 1, "both_from": 1000}}}
+
+_wide(facts) := object.union_n(array.concat([{"at": ["/stairs/0/handrail"], "present": true}], facts))
+
+_rails(n) := {"sides": {"value": n, "at": ["/stairs/0/handrail/sides"]}}
+
+_width(value) := {"width": {"value": value, "at": ["/stairs/0/width"]}}
+
+_count(n, say) := {"at": ["/stairs/0/handrail"], "have": n, "figure": "sides", "limit": 1, "outside": n < 1, "say": say}
+
+_both(value, outside) := {
+	"at": ["/stairs/0/handrail", "/stairs/0/width"], "have": value, "figure": "both_from", "limit": 1000,
+	"outside": outside, "say": "both",
+}
+
+_needs(field) := {{"at": ["/stairs/0/handrail"], "needs": field}}
+
+test_asked_for_on_every_stair[name] if {
+	some name, case in {
+		"none": [_wide([_width(900), {"present": false}]), {_count(0, "none")}, set()],
+		"one, narrow": [_wide([_rails(1), _width(999)]), {_count(1, "sides"), _both(999, false)}, set()],
+		"one, wide": [_wide([_rails(1), _width(1000)]), {_count(1, "sides"), _both(1000, true)}, set()],
+		"two, wide": [_wide([_rails(2), _width(1000)]), {_count(2, "sides")}, set()],
+		"one, width not shown": [_wide([_rails(1)]), {_count(1, "sides")}, _needs("stairs[].width")],
+		"sides not told, narrow": [_wide([_width(999)]), {_count(1, "sides"), _both(999, false)}, set()],
+		"sides not told, wide": [_wide([_width(1000)]), set(), _needs("stairs[].handrail.sides")],
+		"neither": [_wide([]), set(), _needs("stairs[].handrail.sides")],
+	}
+	_said == {"readings": case[1], "unknown": case[2], "exempt": set()} with input.handrails as [case[0]]
+		with data.figures as _always
+}

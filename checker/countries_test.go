@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"plumbrule/checker"
+	"plumbrule/checker/catalog"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/result"
 	"plumbrule/checker/ruleset"
@@ -143,6 +144,63 @@ func TestCountriesSpeakTheirOwnWords(t *testing.T) {
 						t.Errorf("%s: %s %s says %q in %q", file, list[i].Set, list[i].Check, found[2], text)
 					}
 				}
+			}
+		}
+	}
+}
+
+// foreign lists what nobody says in a country, whether a word of the set takes
+// its place or not.
+func foreign() map[string]string {
+	const (
+		spelling = `centers?|centered|stor(y|ies)|neighbors?|colors?`
+		abroad   = spelling + `|aluminum|lumber|siding|tread depths?|guards?|sidewalks?|code official`
+		islands  = abroad + `|stringers?|line of (the )?nosings`
+		south    = abroad + `|beams?|ledgers?`
+	)
+	return map[string]string{
+		"canada-nbc-2020": spelling, "ca-on": spelling, "england-adk-2013": islands, "ireland-tgd-k": islands, "germany": islands,
+		"australia-ncc-2022": south, "new-zealand": south,
+	}
+}
+
+// ownTexts lists everything that a set says of itself and of its checks.
+func ownTexts(set *ruleset.Set) []string {
+	texts := append([]string{set.Scope}, set.NotCovered...)
+	for i := range set.Checks {
+		given, check := &set.Checks[i], set.Describe(set.Checks[i].ID)
+		texts = append(texts, given.Note, check.Title, check.Description, check.Why, check.AppliesWhen)
+		texts = append(texts, check.Mend...)
+		for _, f := range given.Figures {
+			texts = append(texts, f.Note, check.Figure(f.Name).About)
+			if f.Table != nil {
+				texts = append(texts, f.Table.Title)
+			}
+		}
+		for _, lines := range []map[string]catalog.Template{check.Messages, check.Exempt} {
+			for _, line := range lines {
+				texts = append(texts, line.String())
+			}
+		}
+	}
+	return texts
+}
+
+// TestCountriesSayNothingForeign holds every text of every country's checks,
+// not only those that a fixture calls forth, against what nobody says there.
+func TestCountriesSayNothingForeign(t *testing.T) {
+	same := strings.NewReplacer("hits a beam", "", "handrail/", "")
+	names := regexp.MustCompile(`\{\w+\}|[a-z]+/[a-z-]+`)
+	for _, set := range countries(t) {
+		words, ok := foreign()[set.ID]
+		if !ok {
+			t.Errorf("nobody said what %s does not say", set.ID)
+			continue
+		}
+		unsaid := regexp.MustCompile(`(?i)(^|[^\w-])(` + words + `)($|[^\w-])`)
+		for _, text := range ownTexts(set) {
+			if found := unsaid.FindStringSubmatch(names.ReplaceAllString(same.Replace(text), "#")); found != nil {
+				t.Errorf("%s says %q in %q", set.ID, found[2], text)
 			}
 		}
 	}

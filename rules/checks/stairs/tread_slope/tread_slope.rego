@@ -1,6 +1,6 @@
 # METADATA
 # title: Slope of treads
-# description: The slope that treads are given to shed water, against the set's greatest. Treads that show none are taken as drawn, level.
+# description: The slope that treads are given to shed water, against the set's greatest.
 # custom:
 #   id: stairs/tread-slope
 #   aliases: []
@@ -11,8 +11,7 @@
 #     max: {type: slope, relation: at most, about: greatest slope of a tread in any direction}
 #   messages:
 #     outside: "treads slope {have}, the limit is {limit}"
-#   exempt:
-#     level: "no slope of the treads is described"
+#   exempt: {}
 #   mend:
 #     - "set the treads flatter: a gap between boards sheds water as well"
 package checks.stairs.tread_slope
@@ -30,7 +29,7 @@ readings contains {
 	some stair in input.stairs
 }
 
-exempt contains {"at": stair.at, "because": "level"} if {
+unknown contains {"at": stair.at, "needs": "stairs[].tread.slope"} if {
 	some stair in input.stairs
 	not stair.tread_slope
 }

@@ -16,7 +16,7 @@ func (f *Facts) addDecking(s *surface) {
 	}
 	fact := Decking{
 		At: []string{d.At}, Platform: s.label,
-		Material: shown(d.Material), Nominal: shown(d.Nominal), Thickness: shown(d.Thickness),
+		Lumber: lumberNamed(s.deck, d.Lumber), Material: shown(d.Material), Nominal: shown(d.Nominal), Thickness: shown(d.Thickness),
 		BoardWidth: shown(d.BoardWidth), Gap: shown(d.Gap), BoardAngle: shown(d.BoardAngle),
 		ListedStraight: shown(d.ListedStraight), ListedDiagonal: shown(d.ListedDiagonal),
 		FastenersPerJoist: shown(d.FastenersPerJoist), Overhang: shown(d.Overhang),

@@ -82,6 +82,7 @@ type Site struct {
 	LiveLoad       *Pressure `json:"live_load,omitempty" doc:"design live load"`
 	DeadLoad       *Pressure `json:"dead_load,omitempty" doc:"design dead load"`
 	GroundSnowLoad *Pressure `json:"ground_snow_load,omitempty" doc:"ground snow load"`
+	RoofSnowLoad   *Pressure `json:"roof_snow_load,omitempty" doc:"snow load specified for roofs"`
 	SoilBearing    *Pressure `json:"soil_bearing,omitempty" doc:"allowable soil bearing pressure"`
 	FrostDepth     *Length   `json:"frost_depth,omitempty" doc:"depth of frost below grade"`
 	SoilClass      *Words    `json:"soil_class,omitempty" doc:"kind of soil found, as described"`
@@ -169,6 +170,9 @@ type JoistSpan struct {
 	SpanToCenter   *Length     `json:"span_to_center,omitempty" doc:"center of bearing to center of bearing"`
 	Spacing        *Length     `json:"spacing,omitempty" doc:"center to center"`
 	Size           *Words      `json:"size,omitempty" doc:"nominal size, as 2x10"`
+	Depth          *Length     `json:"depth,omitempty" doc:"actual depth"`
+	Thickness      *Length     `json:"thickness,omitempty" doc:"actual thickness"`
+	Blocked        *Flag       `json:"blocked,omitempty" doc:"true where a row of blocking lies between the supports; absent where no blocking is described"`
 	Lumber         Lumber      `json:"lumber" doc:"the material"`
 	LiveLoad       *Pressure   `json:"live_load,omitempty" doc:"design live load of the site"`
 	GroundSnowLoad *Pressure   `json:"ground_snow_load,omitempty" doc:"ground snow load of the site"`

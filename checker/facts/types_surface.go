@@ -7,6 +7,7 @@ type Decking struct {
 	Material          *Words   `json:"material,omitempty" doc:"wood, composite or another word of the description"`
 	Nominal           *Words   `json:"nominal,omitempty" doc:"nominal size, as 5/4x6"`
 	Thickness         *Length  `json:"thickness,omitempty" doc:"actual thickness"`
+	Lumber            Lumber   `json:"lumber" doc:"the wood of the boards"`
 	BoardWidth        *Length  `json:"board_width,omitempty" doc:"actual width of a board"`
 	Gap               *Length  `json:"gap,omitempty" doc:"gap between boards"`
 	BoardAngle        *Angle   `json:"board_angle,omitempty" doc:"away from square across the joists; 0 is perpendicular to them"`

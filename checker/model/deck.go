@@ -41,6 +41,7 @@ type Site struct {
 	LiveLoad       *Pressure  `deck:"live_load"`
 	DeadLoad       *Pressure  `deck:"dead_load"`
 	GroundSnowLoad *Pressure  `deck:"ground_snow_load"`
+	RoofSnowLoad   *Pressure  `deck:"roof_snow_load"`
 	SoilBearing    *Pressure  `deck:"soil_bearing"`
 	SoilClass      *Words     `deck:"soil_class"`
 	FrostDepth     *Length    `deck:"frost_depth"`

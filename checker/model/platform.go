@@ -111,12 +111,20 @@ type Joists struct {
 	StatedBackSpan   *Length           `deck:"stated_back_span"`
 	StatedCantilever *Length           `deck:"stated_cantilever"`
 	LateralRestraint *LateralRestraint `deck:"lateral_restraint"`
+	Blocking         *Blocking         `deck:"blocking"`
 	Hangers          *Hangers          `deck:"hangers"`
 	BeamTies         *Flag             `deck:"beam_ties"`
 	BearingAtBeams   *Length           `deck:"bearing_at_beams"`
 	BearingAtLedger  *Length           `deck:"bearing_at_ledger"`
 	BearingOn        *Words            `deck:"bearing_on"`
 	Openings         []FrameOpening    `deck:"openings"`
+}
+
+// Blocking is solid pieces between the joists, in rows.
+type Blocking struct {
+	Member
+	RowsAt     []*Length `deck:"rows_at"`
+	MaxSpacing *Length   `deck:"max_spacing"`
 }
 
 // LateralRestraint is what keeps joists from rolling over.
@@ -139,6 +147,7 @@ type FrameOpening struct {
 // Decking is the boards of a platform.
 type Decking struct {
 	At                string
+	Lumber            *Words         `deck:"lumber"`
 	Material          *Words         `deck:"material"`
 	Nominal           *Words         `deck:"nominal"`
 	Thickness         *Length        `deck:"thickness"`

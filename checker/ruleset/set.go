@@ -169,7 +169,9 @@ func (s *Set) Summary() result.Set {
 				continue
 			}
 			for _, cell := range f.Table.cells {
-				count(cell.Status)
+				if !cell.Gap {
+					count(cell.Status)
+				}
 			}
 		}
 	}

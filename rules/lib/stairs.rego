@@ -8,6 +8,9 @@ field(flight, name) := concat("", ["stairs[].flights[].", name]) if {
 	contains(flight.at[0], "/flights/")
 } else := concat("", ["stairs[].", name])
 
+# stair is the place of the stair that a flight belongs to.
+stair(flight) := [split(flight.at[0], "/flights/")[0]]
+
 # rise_field is the field without which the height of a riser is not known.
 rise_field(flight) := field(flight, "risers") if not flight.risers
 

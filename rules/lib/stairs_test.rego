@@ -14,6 +14,11 @@ test_field_with_the_stair if stairs.field(_of_stair, "nosing") == "stairs[].nosi
 
 test_field_with_the_flight if stairs.field(_of_list, "risers") == "stairs[].flights[].risers"
 
+test_stair_of_a_flight if {
+	stairs.stair(_of_stair) == ["/stairs/0"]
+	stairs.stair(_of_list) == ["/stairs/0"]
+}
+
 test_rise_lacks_risers if stairs.rise_field(_of_list) == "stairs[].flights[].risers"
 
 test_rise_lacks_the_total if {

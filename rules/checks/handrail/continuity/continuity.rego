@@ -21,6 +21,7 @@
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"
 #     low: "the stair rises {rise}, a handrail is asked for from {rise_from}"
 #     none: "no handrail is shown; see handrail/required"
+#     not_asked: "this set asks neither for a handrail without a break nor for ends that return"
 #   mend:
 #     - "carry the rail from above the top riser to above the lowest"
 #     - "return the ends to the wall or a post"
@@ -72,4 +73,11 @@ unknown contains {"at": rail.at, "needs": "stairs[].handrail.returns"} if {
 exempt contains row if {
 	some rail in input.handrails
 	row := lib.spared(rail, required)
+}
+
+exempt contains {"at": rail.at, "because": "not_asked"} if {
+	not figures.continuous
+	not figures.ended
+	some rail in input.handrails
+	not lib.spared(rail, required)
 }

@@ -42,7 +42,7 @@ readings contains {
 	some flight in input.flights
 }
 
-unknown contains {"at": flight.at, "needs": "stairs[].use"} if {
+unknown contains {"at": lib.stair(flight), "needs": "stairs[].use"} if {
 	some flight in input.flights
 	value := flight.pitch.value
 	not lib.at_most(figures, "max", flight, value)

@@ -19,8 +19,7 @@
 #     one: "riser {n} is {have} high, the limit is {limit}"
 #   exempt: {}
 #   mend:
-#     - "more risers: each becomes lower, and the stair one tread longer"
-#     - "fewer risers where they are too low"
+#     - "another number of risers: with one more each becomes lower, and the stair one tread longer"
 package checks.stairs.riser_height
 
 import data.figures.stairs.riser_height as figures
@@ -47,7 +46,7 @@ readings contains {
 	some flight in input.flights
 }
 
-unknown contains {"at": flight.at, "needs": "stairs[].use"} if {
+unknown contains {"at": lib.stair(flight), "needs": "stairs[].use"} if {
 	some flight in input.flights
 	value := flight.riser_max.value
 	not lib.at_most(figures, "max", flight, value)

@@ -21,8 +21,7 @@
 #     attached: "the smallest tread depth is {have}, the limit outdoors for a stair that is part of the house is {limit}"
 #   exempt: {}
 #   mend:
-#     - "deeper treads: the stair becomes longer by as much on every tread"
-#     - "shallower treads where they are too deep"
+#     - "treads of another depth: the stair becomes longer or shorter by as much on every tread"
 package checks.stairs.tread_depth
 
 import data.figures.stairs.tread_depth as figures
@@ -59,14 +58,14 @@ readings contains {
 	some flight in input.flights
 }
 
-unknown contains {"at": flight.at, "needs": "stairs[].use"} if {
+unknown contains {"at": lib.stair(flight), "needs": "stairs[].use"} if {
 	some flight in input.flights
 	value := flight.tread_min.value
 	not lib.at_least(figures, "min", flight, value)
 }
 
 # How the platform stands matters only between the two limits.
-unknown contains {"at": flight.at, "needs": "platforms[].support"} if {
+unknown contains {"at": lib.stair(flight), "needs": "platforms[].support"} if {
 	some flight in input.flights
 	not flight.attached
 	flight.tread_min.value < figures.attached

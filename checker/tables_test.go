@@ -24,7 +24,7 @@ const (
 )
 
 // tabledSets are the sets whose tables have other readings to be held against.
-var tabledSets = []string{"dca6-2012", "irc-2018", "irc-2021", "irc-2024", "wisconsin-decks"}
+var tabledSets = []string{"australia-ncc-2022", "ca-nb-southwest", "ca-ns-halifax", "dca6-2012", "irc-2018", "irc-2021", "irc-2024", "new-zealand", "wisconsin-decks"}
 
 // readings gives what the second reading and the list of cells read once say of
 // the cells of a set. Where a set knowingly differs, its own value is taken.

@@ -22,8 +22,8 @@ func (f *flight) steps(fact *Flight) {
 			}
 		}
 	}
-	if _, greatest, _, _ := extremes(upper); greatest != nil {
-		fact.BottomLower = of(greatest.Value-bottom.Value, append(append([]string{}, bottom.At...), greatest.At...)...)
+	if least, _, _, _ := extremes(upper); least != nil {
+		fact.BottomLower = of(least.Value-bottom.Value, append(append([]string{}, bottom.At...), least.At...)...)
 	}
 }
 

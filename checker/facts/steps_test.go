@@ -20,7 +20,7 @@ stairs:
 	want(t, "step above the lowest", built.UpperStep, "8 mm")
 	want(t, "off the plan above the lowest", built.UpperOff, "5 mm")
 	want(t, "lowest off the plan", built.BottomOff, "15 mm")
-	want(t, "lowest lower", built.BottomLower, "20 mm")
+	want(t, "lowest lower", built.BottomLower, "12 mm")
 	want(t, "tread step", built.TreadStep, "5 mm")
 	if built.RiserMinN != 1 || built.TreadMaxN != 2 {
 		t.Errorf("smallest riser %d, greatest tread %d", built.RiserMinN, built.TreadMaxN)

@@ -67,7 +67,7 @@ type Flight struct {
 	UpperStep      *Length          `json:"upper_riser_step,omitempty" doc:"the same with the lowest riser left out; absent where there are fewer than three"`
 	UpperOff       *Length          `json:"upper_riser_off,omitempty" doc:"greatest difference of a riser above the lowest from the unit rise"`
 	BottomOff      *Length          `json:"bottom_riser_off,omitempty" doc:"difference of the lowest riser from the unit rise, never negative"`
-	BottomLower    *Length          `json:"bottom_riser_lower,omitempty" doc:"how much lower the lowest riser is than the greatest above it; negative where it is higher, absent where it is the only one"`
+	BottomLower    *Length          `json:"bottom_riser_lower,omitempty" doc:"how much lower the lowest riser is than the smallest above it; negative where it is higher, absent where it is the only one"`
 	CrossFall      *Length          `json:"cross_fall,omitempty" doc:"how much the last riser differs from one side of the stair to the other, by the slope of the landing"`
 	CrossSlope     *Slope           `json:"cross_slope,omitempty" doc:"slope of the ground or landing across the stair, at the last riser"`
 	TreadDepth     *Length          `json:"tread_depth,omitempty" doc:"tread depth as described, nosing to nosing"`

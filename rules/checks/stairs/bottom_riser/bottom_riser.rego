@@ -9,7 +9,7 @@
 #   applies_when: a flight of stairs is described
 #   figures:
 #     off: {type: length, relation: at most, optional: true, about: "greatest difference of the lowest riser from the riser as planned, the rise divided by the risers"}
-#     lower: {type: length, relation: at most, optional: true, about: "how much lower than those above it the lowest riser may be"}
+#     lower: {type: length, relation: at most, optional: true, about: "how much lower than all above it the lowest riser may be"}
 #   messages:
 #     outside: "the lowest riser differs by {have} from the riser as planned, the limit is {limit}"
 #     lower: "the lowest riser is {have} lower than those above it, the limit is {limit}"

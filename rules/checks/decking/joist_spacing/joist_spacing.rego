@@ -11,7 +11,7 @@
 #     spacing: {type: table, optional: true, value: length, keys: [thickness, lay, reach], relation: at most, about: greatest joist spacing under wood boards}
 #     by_wood: {type: table, optional: true, value: length, keys: [wood, thickness], relation: at most, about: "greatest joist spacing by the wood of the boards, given instead"}
 #     woods: {type: groups, optional: true, about: species that share the rows of that table}
-#     max_angle: {type: angle, relation: at most, about: greatest angle of the boards away from square}
+#     max_angle: {type: angle, optional: true, relation: at most, about: "greatest angle of the boards away from square; where none is given, boards lie square"}
 #     multiple_from: {type: count, optional: true, about: joists on which a board must rest for the multiple-span column}
 #     cap: {type: length, relation: at most, about: greatest joist spacing under any decking}
 #   values: {angle: angle, thickness: length, listed: length, species: words}
@@ -186,6 +186,15 @@ readings contains {
 	some i, listed in _listed
 	boards := input.decking[i]
 	limit := min([listed.value, figures.cap])
+}
+
+readings contains {
+	"at": boards.board_angle.at, "figure": _figure,
+	"outside": true, "say": "beyond_angle", "angle": boards.board_angle.value,
+} if {
+	some boards in input.decking
+	boards.board_angle.value != 0
+	not figures.max_angle
 }
 
 _beyond contains i if {

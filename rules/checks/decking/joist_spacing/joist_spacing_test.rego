@@ -237,7 +237,7 @@ test_beyond_the_table_nothing_more_is_asked_for if {
 }
 
 _woody := {
-	"max_angle": 0, "cap": 600000000,
+	"cap": 600000000,
 	"woods": {"hardwood": ["spotted gum"], "cypress": ["cypress"]},
 	"by_wood": {"breaks": {"thickness": [19000000]}, "cells": {"hardwood": [500000000], "cypress": [null]}},
 }
@@ -249,6 +249,13 @@ test_spacing_by_the_wood_of_the_boards if {
 		_under(_woody, [object.union(_of("Spotted Gum"), {"joist_spacing": _spacing(have)})]) == {
 			"readings": {object.union(_row(have, 500000000, ["hardwood", 0], outside), {"figure": "by_wood"})}, "unknown": set(),
 		}
+	}
+}
+
+test_boards_at_an_angle_where_the_set_has_none if {
+	_under(_woody, [object.union(_of("spotted gum"), {"board_angle": _shown("board_angle", _degree)})]) == {
+		"readings": {{"at": [concat("/", [_boards, "board_angle"])], "figure": "by_wood", "outside": true, "say": "beyond_angle", "angle": _degree}},
+		"unknown": set(),
 	}
 }
 

@@ -1,6 +1,6 @@
 # METADATA
 # title: Step down at a door
-# description: The step from the top of a threshold down to the deck, against the set's limit, which may be smaller at the required exit door or where that swings over the deck.
+# description: The step from the top of a threshold down to the deck, against the set's limit, which is smaller where the required exit door swings over the deck.
 # custom:
 #   id: egress/door-step
 #   aliases: []
@@ -8,15 +8,11 @@
 #   why: People step out of a door without looking down, and a door leaf that swings over the step leaves nowhere to stand.
 #   applies_when: a door opens on a platform
 #   figures:
-#     max: {type: length, relation: at most, optional: true, about: greatest step down at a door}
-#     max_swing: {type: length, relation: at most, optional: true, about: greatest step down where the required exit door swings over it}
-#     max_exit: {type: length, relation: at most, optional: true, about: greatest step down at the required exit door however it opens}
+#     max: {type: length, relation: at most, about: greatest step down at a door}
+#     max_swing: {type: length, relation: at most, about: greatest step down where the required exit door swings over it}
 #   messages:
 #     outside: "step down at the door is {have}, the limit is {limit}"
-#     exit: "step down at the required exit door is {have}, the limit is {limit}"
 #     swing: "step down at the required exit door, which swings over it, is {have}, the limit is {limit}"
-#   exempt:
-#     other: "this is not the required exit door, and the set limits the step at that one only"
 #   mend:
 #     - "a deck surface closer to the threshold"
 #     - "a door that swings in or slides"
@@ -71,44 +67,9 @@ readings contains {
 	i in _strict
 }
 
-readings contains {
-	"at": door.step_down.at, "have": door.step_down.value,
-	"figure": "max_exit", "limit": figures.max_exit,
-	"outside": door.step_down.value > figures.max_exit,
-	"say": "exit",
-} if {
-	some door in input.doors
-	_at_exit(door)
-}
-
-_at_exit(door) if door.required_exit.value == true
-
-# A step that is low enough is so at any door.
-_at_exit(door) if {
-	not door.required_exit
-	door.step_down.value <= figures.max_exit
-}
-
-_other(door) if {
-	not figures.max
-	door.required_exit.value == false
-}
-
-exempt contains {"at": door.required_exit.at, "because": "other"} if {
-	some door in input.doors
-	_other(door)
-}
-
-unknown contains {"at": door.at, "needs": "house.openings[].required_egress_door"} if {
-	some door in input.doors
-	not door.required_exit
-	door.step_down.value > figures.max_exit
-}
-
 unknown contains {"at": door.at, "needs": "house.openings[].threshold_above_decking"} if {
 	some door in input.doors
 	not door.step_down
-	not _other(door)
 }
 
 unknown contains {"at": door.at, "needs": "house.openings[].swings_over_deck"} if {

@@ -85,26 +85,3 @@ test_no_subject_no_check if {
 	door_step.applies with input as {"doors": [_bare(0)]}
 	_said([]) == {"readings": set(), "unknown": set()}
 }
-
-_all := {"readings": door_step.readings, "unknown": door_step.unknown, "exempt": door_step.exempt}
-
-_at_exit(value, outside) := {
-	"at": ["/house/openings/0/threshold_above_decking"], "have": value,
-	"figure": "max_exit", "limit": 150, "outside": outside, "say": "exit",
-}
-
-_asks(field) := {{"at": ["/house/openings/0"], "needs": concat(".", ["house.openings[]", field])}}
-
-test_exit_only[name] if {
-	some name, case in {
-		"at": [_door(0, 150, {}, _exit(true)), {_at_exit(150, false)}, set(), set()],
-		"over": [_door(0, 151, {}, _exit(true)), {_at_exit(151, true)}, set(), set()],
-		"another door": [_door(0, 151, {}, _exit(false)), set(), set(), {{"at": ["/house/openings/0/required_egress_door"], "because": "other"}}],
-		"another door, step not shown": [object.union(_bare(0), _exit(false)), set(), set(), {{"at": ["/house/openings/0/required_egress_door"], "because": "other"}}],
-		"not shown, low": [_door(0, 150, {}, {}), {_at_exit(150, false)}, set(), set()],
-		"not shown, high": [_door(0, 151, {}, {}), set(), _asks("required_egress_door"), set()],
-		"step not shown": [object.union(_bare(0), _exit(true)), set(), _asks("threshold_above_decking"), set()],
-	}
-	_all == {"readings": case[1], "unknown": case[2], "exempt": case[3]} with input.doors as [case[0]]
-		with data.figures as {"egress": {"door_step": {"max_exit": 150}}}
-}

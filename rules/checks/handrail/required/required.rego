@@ -1,6 +1,6 @@
 # METADATA
 # title: Handrail
-# description: Whether a stair that has as many risers or rises as much as the set names has a handrail, on as many sides as its width asks for.
+# description: Whether a stair that has as many risers or rises as much as the set names has a handrail, and on how many sides.
 # custom:
 #   id: handrail/required
 #   aliases: []
@@ -11,14 +11,12 @@
 #     from: {type: count, relation: at least, optional: true, about: risers of a flight from which a handrail is asked for}
 #     rise_from: {type: length, relation: at least, optional: true, about: rise of a stair from which a handrail is asked for}
 #     sides: {type: count, relation: at least, about: sides of the stair that need a handrail}
-#     both_from: {type: length, relation: less than, optional: true, about: width of a stair from which both sides need a handrail}
 #   values: {risers: count, from: count, rise: length, rise_from: length}
 #   messages:
 #     outside: "a flight of {risers} risers and no handrail is shown, one is asked for from {from}"
 #     rise: "the stair rises {rise} and no handrail is shown, one is asked for from {rise_from}"
 #     none: "no handrail is shown"
 #     sides: "sides of the stair that have a handrail: {have}, the limit is {limit}"
-#     both: "the stair is {have} wide and has a handrail on one side, from {limit} both sides need one"
 #   exempt:
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"
 #     low: "the stair rises {rise}, a handrail is asked for from {rise_from}"
@@ -50,15 +48,6 @@ _sides(rail) := 1 if {
 	rail.present
 	not rail.sides
 	figures.sides == 1
-	not _wide(rail)
-}
-
-# A width that is not shown may be one that asks for both sides.
-_wide(rail) if rail.width.value >= figures.both_from
-
-_wide(rail) if {
-	figures.both_from
-	not rail.width
 }
 
 readings contains object.union(asked, {
@@ -71,17 +60,6 @@ readings contains object.union(asked, {
 	asked := _asked(rail)
 	sides := _sides(rail)
 	say := {true: "sides", false: asked.say}[rail.present]
-}
-
-readings contains {
-	"at": array.concat(rail.at, rail.width.at), "have": rail.width.value,
-	"figure": "both_from", "limit": figures.both_from,
-	"outside": rail.width.value >= figures.both_from,
-	"say": "both",
-} if {
-	some rail in input.handrails
-	_asked(rail)
-	_sides(rail) == 1
 }
 
 exempt contains row if {
@@ -106,12 +84,4 @@ unknown contains {"at": rail.at, "needs": "stairs[].handrail.sides"} if {
 	some rail in input.handrails
 	_asked(rail)
 	not _sides(rail)
-}
-
-unknown contains {"at": rail.at, "needs": "stairs[].width"} if {
-	figures.both_from
-	some rail in input.handrails
-	_asked(rail)
-	_sides(rail) == 1
-	not rail.width
 }

@@ -81,7 +81,7 @@ func plainFrames() []plain {
 		}},
 		{figure: "guards/required trigger", given: given{dca6: "30 in", wisconsin: "24 in"}, past: 1, build: func(p put) {
 			p.facts.Edges = append(p.facts.Edges, facts.Edge{At: p.at, Name: "front", Drops: []facts.DropOut{
-				{Field: "drop", Drop: p.length()},
+				{Field: "drop", Drop: p.long(measure.Foot)},
 				{Out: 36 * measure.Inch, Field: "drop_within_36_in", Drop: p.length()},
 			}})
 		}},

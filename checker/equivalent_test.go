@@ -18,6 +18,10 @@ func equivalent(m *mutation, change mutant) string {
 		return "a quarter of the back-span is less than the cell, and governs"
 	case figure == "joists/cantilever limits" && strings.HasPrefix(change.path, "limits, back_span of 4 ft"):
 		return "a quarter of the back-span governs in this row and in the next"
+	case strings.Contains(change.path, ", load of ") && strings.HasSuffix(change.what, "up") && m.withoutSnow():
+		return "a live load is read in the column of its step, and snow in none"
+	case figure == "guards/climbable above" && m.check.Figure("any_drop") != nil:
+		return "footholds count at any drop in this set"
 	case strings.HasPrefix(figure, "footings/thickness ") && alike(m, figure, change.path):
 		return "the cells of this column and of the next worse one are alike"
 	}

@@ -18,7 +18,7 @@ func plainFrames() []plain {
 		p.facts.Handrails = append(p.facts.Handrails, h)
 	}
 	guard := func(p put, g facts.Guard) {
-		g.At, g.Drop = p.at, p.long(8*measure.Foot)
+		g.At, g.Drops = p.at, []facts.DropOut{{Field: "drop", Drop: p.long(8 * measure.Foot)}}
 		p.facts.Guards = append(p.facts.Guards, g)
 	}
 	stair := func(p put, st facts.Stair) {
@@ -80,7 +80,10 @@ func plainFrames() []plain {
 			})
 		}},
 		{figure: "guards/required trigger", given: given{dca6: "30 in", wisconsin: "24 in"}, past: 1, build: func(p put) {
-			p.facts.Edges = append(p.facts.Edges, facts.Edge{At: p.at, Name: "front", Drop: p.length(), DropWithin36: p.length()})
+			p.facts.Edges = append(p.facts.Edges, facts.Edge{At: p.at, Name: "front", Drops: []facts.DropOut{
+				{Field: "drop", Drop: p.long(measure.Foot)},
+				{Out: 36 * measure.Inch, Field: "drop_within_36_in", Drop: p.length()},
+			}})
 		}},
 		{figure: "guards/post-spacing max", given: given{dca6: "6 ft"}, past: 1, build: func(p put) {
 			guard(p, facts.Guard{PostSpacing: p.length()})

@@ -50,17 +50,22 @@ func plainBeams() []plain {
 		{figure: "beams/support two", given: given{irc: "true"}, build: func(p put) {
 			beam(p, facts.Beam{Posts: shown(int64(1), p.at), Supported: p.yes})
 		}},
-		{figure: "beams/span both_sides", given: given{everywhere: "false"}, build: func(p put) {
-			live, snow := keys{"load": "40 psf"}.loads(p.at)
-			p.facts.BeamSpans = append(p.facts.BeamSpans, facts.BeamSpan{
-				At: p.at, Beam: "B1", Bay: 1, Missing: []string{}, BothSides: p.yes,
-				ClearSpan: shown(measure.Foot, p.place), SpanToCenter: shown(measure.Foot, p.place),
-				Size: p.said("2x12"), Plies: shown(int64(3), p.at), Lumber: lumber(keys{"group": "southern pine"}, p.at),
-				JoistSpan: p.long(6 * measure.Foot), JoistClearSpan: p.long(6 * measure.Foot), JoistCantilever: p.long(0),
-				LiveLoad: live, GroundSnowLoad: snow,
-			})
-		}},
+		{figure: "beams/span both_sides", given: given{everywhere: "false"}, build: func(p put) { shortBay(p, "2x12", "southern pine") }},
+		{figure: "beams/span both_sides", given: given{canadianBeams: "false"}, build: func(p put) { shortBay(p, "2x8", "spruce-pine-fir") }},
 	}
+}
+
+// shortBay is a bay of a beam of three plies that every table with that size
+// and group allows.
+func shortBay(p put, size, group string) {
+	live, snow := keys{"load": "1.9 kPa"}.loads(p.at)
+	p.facts.BeamSpans = append(p.facts.BeamSpans, facts.BeamSpan{
+		At: p.at, Beam: "B1", Bay: 1, Missing: []string{}, BothSides: p.yes,
+		ClearSpan: shown(measure.Foot, p.place), SpanToCenter: shown(measure.Foot, p.place),
+		Size: p.said(size), Plies: shown(int64(3), p.at), Lumber: lumber(keys{"group": group}, p.at),
+		JoistSpan: p.long(6 * measure.Foot), JoistClearSpan: p.long(6 * measure.Foot), JoistCantilever: p.long(0),
+		LiveLoad: live, GroundSnowLoad: snow,
+	})
 }
 
 func plainPosts() []plain {

@@ -21,6 +21,8 @@ const (
 	wisconsin  = "wisconsin-decks"
 	practice   = "common-practice"
 	everywhere = irc + " " + dca6 + " " + wisconsin
+
+	canadianBeams = "ca-ns-halifax ca-nb-southwest"
 )
 
 // given is what sets say of a figure, read from their documents and not from

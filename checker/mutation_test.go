@@ -21,7 +21,10 @@ import (
 )
 
 // mutatedSets are the sets of which every figure is changed in turn.
-var mutatedSets = []string{"common-practice", "dca6-2012", "irc-2018", "irc-2021", "irc-2024", "wisconsin-decks"}
+var mutatedSets = []string{
+	"common-practice", "dca6-2012", "irc-2018", "irc-2021", "irc-2024", "wisconsin-decks",
+	"australia-ncc-2022", "ca-nb-southwest", "ca-ns-halifax", "ca-on", "canada-nbc-2020", "england-adk-2013", "germany", "ireland-tgd-k", "new-zealand",
+}
 
 // TestMutation changes every single figure of every set by one unit and asks
 // whether the outcome of some probe changes with it. A figure whose change

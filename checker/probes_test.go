@@ -68,7 +68,7 @@ func (s *sheet) probe(t *testing.T, name string) probe {
 // siblings are the sets that are probed with what was written for another set.
 // They share most figures; a probe that does not fit one of them is left out
 // there, and the figures that differ have members of their own.
-var siblings = map[string][]string{"irc-2021": {"irc-2018", "irc-2024"}}
+var siblings = map[string][]string{"irc-2021": {"irc-2018", "irc-2024"}, "canada-nbc-2020": {"ca-on", "ca-ns-halifax", "ca-nb-southwest"}}
 
 // designProbes gives the probes of a check under a set that are designs: the
 // fixtures of the check, and their limits.

@@ -123,12 +123,16 @@ var speciesOf = map[string]string{
 	"southern pine": "southern pine", "douglas fir-larch group": "hem-fir", "redwood group": "western red cedar",
 	"other species": "hem-fir", "douglas fir-larch": "douglas fir", "hem-fir and western cedars": "hem-fir",
 	"redwood": "redwood", "spruce-pine-fir and red pine": "spf",
+	"spruce-pine-fir": "s-p-f", "radiata pine": "radiata pine",
 }
 
 func lumber(k keys, at []string) facts.Lumber {
 	species, grade := speciesOf[k["group"]], "No. 2"
 	if k["species"] != "" {
 		species = k["species"]
+	}
+	if k["group"] == "radiata pine" {
+		grade = "SG8"
 	}
 	if k["grade"] != "" {
 		grade = k["grade"]
@@ -177,6 +181,7 @@ var subjects = map[string]subject{
 	"ledger/fastener-spacing spacings":        ledgerSpacing,
 	"ledger/fastener-placement row_to_top":    ledgerRow,
 	"decking/joist-spacing spacing":           decking,
+	"decking/joist-spacing by_wood":           decking,
 }
 
 func joistSpan(s *sheet, k keys, value measure.Length) {
@@ -209,15 +214,20 @@ func joistCantilever(s *sheet, k keys, value measure.Length) {
 }
 
 // beamSpan has joists that pass the beam by a quarter of their span, so that
-// their effective span is the actual one in every edition.
+// their effective span is the actual one in every edition; none that pass where
+// a table counts the cantilever with the joists.
 func beamSpan(s *sheet, k keys, value measure.Length) {
 	at, place := s.at()
 	live, snow := k.loads(at)
 	joists := k.length("joist_span")
+	past := joists / 4
+	if k["group"] == "spruce-pine-fir" {
+		past = 0
+	}
 	bay := facts.BeamSpan{
 		At: at, Beam: "B1", Bay: 1, Missing: []string{},
 		ClearSpan: shown(value, place), SpanToCenter: shown(value, place),
-		JoistSpan: shown(joists, at), JoistClearSpan: shown(joists, at), JoistCantilever: shown(joists/4, at),
+		JoistSpan: shown(joists, at), JoistClearSpan: shown(joists, at), JoistCantilever: shown(past, at),
 		Lumber: lumber(k, at), LiveLoad: live, GroundSnowLoad: snow,
 	}
 	plies, size, built := strings.Cut(k["size"], "-")
@@ -312,7 +322,7 @@ func decking(s *sheet, k keys, value measure.Length) {
 		joists = 2
 	}
 	s.facts.Decking = append(s.facts.Decking, facts.Decking{
-		At: at, Material: shown("wood", at), Thickness: shown(k.length("thickness"), at), BoardAngle: shown(angle, at),
+		At: at, Material: shown("wood", at), Lumber: facts.Lumber{Species: shown(k["wood"], at)}, Thickness: shown(k.length("thickness"), at), BoardAngle: shown(angle, at),
 		JoistSpacing: shown(value, place), JoistCount: shown(joists, at), JoistsPerBoard: shown(joists, at),
 	})
 }

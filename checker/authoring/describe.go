@@ -60,7 +60,7 @@ func describe(set *ruleset.Set) described {
 			d.Off[given.ID] = given.Off.String()
 			continue
 		}
-		d.Checks[given.ID] = describeCheck(set.Catalog().Find(given.ID), given)
+		d.Checks[given.ID] = describeCheck(set.Describe(given.ID), given)
 	}
 	return d
 }

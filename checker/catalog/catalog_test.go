@@ -203,6 +203,11 @@ func TestTemplateExpand(t *testing.T) {
 	if want := `step 3 rises 8", the limit is 7-3/4"`; err != nil || got != want {
 		t.Errorf("got %q, %v", got, err)
 	}
+	for n, want := range map[string]string{"step 3": "step 3 rises a", "stepladder 3": "step stepladder 3 rises a", "step": "step step rises a"} {
+		if got, err := line.Expand(map[string]string{"n": n, "have": "a", "limit": "b"}); err != nil || got != want+", the limit is b" {
+			t.Errorf("%s: got %q, %v", n, got, err)
+		}
+	}
 	if _, err := line.Expand(map[string]string{"n": "3", "have": `8"`}); err == nil || !strings.Contains(err.Error(), "{limit}") {
 		t.Errorf("a missing value gives %v", err)
 	}

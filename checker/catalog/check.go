@@ -45,6 +45,9 @@ type Figure struct {
 	// them to the set.
 	Cells Kind
 	Keys  []string
+	// Gaps says that the check has an answer where a table leaves a cell out,
+	// so that sets may do so.
+	Gaps bool
 }
 
 // Figure gives the figure of that name, or nil.

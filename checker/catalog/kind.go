@@ -23,6 +23,10 @@ const (
 	Table    Kind = "table"    // {"breaks", "cells"}
 )
 
+// Part is the type of values only: a part of the deck by its mark, or where it
+// has none by a text of the facts, which a set may word otherwise.
+const Part Kind = "part"
+
 // Whole reports whether values of the kind are single whole numbers, the only
 // ones that a table may hold and step along.
 func (k Kind) Whole() bool {

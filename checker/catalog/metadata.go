@@ -114,12 +114,13 @@ func (r metadataReader) figure(member source.Member) Figure {
 		Optional: text(n, "optional") == "true",
 		Cells:    Kind(text(n, "value")),
 		Keys:     texts(n, "keys"),
+		Gaps:     text(n, "gaps") == "true",
 	}
 	if !isName(f.Name) {
 		r.problems.add(r.file, member.KeySpan, "%q cannot name a figure, use lower case with underscores", f.Name)
 	}
-	if f.Kind != Table && (f.Cells != "" || f.Keys != nil) {
-		r.problems.add(r.file, member.KeySpan, "figure %q has keys or a value type, which only a table has", f.Name)
+	if f.Kind != Table && (f.Cells != "" || f.Keys != nil || f.Gaps) {
+		r.problems.add(r.file, member.KeySpan, "figure %q has keys, gaps or a value type, which only a table has", f.Name)
 	}
 	return f
 }

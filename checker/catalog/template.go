@@ -37,8 +37,9 @@ func parseTemplate(line string) (Template, error) {
 // Names gives the names in braces, in order, repeated ones repeated.
 func (t Template) Names() []string { return t.names }
 
-// Expand puts values in the place of names. The error names a value that is
-// not there.
+// Expand puts values in the place of names. A word that the text before ends
+// with is not said again: beam {beam} is beam 2, not beam beam 2. The error names
+// a value that is not there.
 func (t Template) Expand(values map[string]string) (string, error) {
 	var b strings.Builder
 	for i, name := range t.names {
@@ -46,7 +47,7 @@ func (t Template) Expand(values map[string]string) (string, error) {
 		if !ok {
 			return "", fmt.Errorf("the message names {%s}, which the check did not return", name)
 		}
-		b.WriteString(t.literals[i])
+		b.WriteString(strings.TrimSuffix(t.literals[i], repeated(t.literals[i], value)))
 		b.WriteString(value)
 	}
 	b.WriteString(t.literals[len(t.names)])
@@ -63,4 +64,15 @@ func (t Template) String() string {
 		b.WriteString(t.literals[len(t.names)])
 	}
 	return b.String()
+}
+
+// repeated gives the word with its space that a text ends and a value begins
+// with, or nothing.
+func repeated(text, value string) string {
+	word, _, more := strings.Cut(value, " ")
+	word += " "
+	if more && (text == word || strings.HasSuffix(text, " "+word)) {
+		return word
+	}
+	return ""
 }

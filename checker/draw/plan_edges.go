@@ -170,6 +170,8 @@ func (p *planner) edgeParts(e *model.Edge) []string {
 	switch {
 	case e.Drop != nil && e.DropWithin36 != nil:
 		parts = append(parts, "drop "+f.value(e.Drop.V)+", "+f.value(e.DropWithin36.V)+" within "+f.value(36*measure.Inch))
+	case e.Drop != nil && e.DropWithin1200 != nil:
+		parts = append(parts, "drop "+f.value(e.Drop.V)+", "+f.value(e.DropWithin1200.V)+" within "+f.value(1200*measure.Millimetre))
 	case e.Drop != nil:
 		parts = append(parts, "drop "+f.value(e.Drop.V))
 	default:

@@ -83,7 +83,7 @@ func (e *Engine) add(set *ruleset.Set, runner Runner) error {
 	var brought []run
 	for i := range set.Checks {
 		given := &set.Checks[i]
-		check := set.Catalog().Find(given.ID)
+		check := set.Describe(given.ID)
 		if check == nil || !check.Foreign && e.catalog.Find(given.ID) == nil {
 			return fmt.Errorf("the catalog has no check %s", given.ID)
 		}
@@ -130,7 +130,7 @@ func (e *Engine) Evaluate(ctx context.Context, f *facts.Facts, doc *source.Docum
 	cancel := topdown.NewCancel()
 	stop := context.AfterFunc(ctx, cancel.Cancel)
 	defer stop()
-	d := design{doc: doc, system: system, walked: map[string][]step{}}
+	d := newDesign(doc, system)
 	input := e.encode(reflect.ValueOf(*f)).Value
 	asked := e.askForeign(ctx, f, sets)
 	var results []result.Result

@@ -134,6 +134,20 @@ func TestEqualInEitherUnit(t *testing.T) {
 	}
 }
 
+// What a check works out from a figure and the design stands in no standard.
+func TestDerivedLimitIsNotInTheStandard(t *testing.T) {
+	for limit, want := range map[string]string{"figures.max": "196.85 mm", "figures.max + flight.of": ""} {
+		e, err := build(t, replace(riseFile, `"limit": figures.max`, `"limit": `+limit), metricSet)
+		if err != nil {
+			t.Fatal(err)
+		}
+		r := at(t, e.Evaluate(t.Context(), sampleFacts(), document(t, designText), measure.Imperial), "/stairs/0/risers")
+		if r.Limit.Standard != want {
+			t.Errorf("the limit %s is %q in the standard, want %q", limit, r.Limit.Standard, want)
+		}
+	}
+}
+
 func TestTwoSetsShareFingerprints(t *testing.T) {
 	results := evaluate(t, nil, imperialSet, metricSet)
 	prints := map[string][]string{}

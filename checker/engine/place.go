@@ -19,6 +19,26 @@ type design struct {
 	// walked keeps pointers already followed, as many checks look at the same
 	// places. One evaluation owns it.
 	walked map[string][]step
+	// marks are the names that the description gives its elements.
+	marks map[string]bool
+}
+
+func newDesign(doc *source.Document, system measure.System) design {
+	d := design{doc: doc, system: system, walked: map[string][]step{}, marks: map[string]bool{}}
+	d.noteMarks(doc.Root)
+	return d
+}
+
+func (d design) noteMarks(n *source.Node) {
+	if mark := label(n, "mark"); mark != "" {
+		d.marks[mark] = true
+	}
+	for i := range n.Members {
+		d.noteMarks(n.Members[i].Value)
+	}
+	for _, item := range n.Items {
+		d.noteMarks(item)
+	}
 }
 
 // step is one token of a pointer with the value that it leads to.

@@ -78,7 +78,7 @@ func (r *run) reading(row row, d design) (result.Result, error) {
 	if err != nil {
 		return one, err
 	}
-	texts := d.texts(said)
+	texts := r.texts(said, d)
 	if err := r.compare(&one, row, declared, given, texts, d); err != nil {
 		return one, err
 	}
@@ -160,10 +160,16 @@ func (r *run) values(row row) (map[string]quantity, error) {
 	return values, nil
 }
 
-func (d design) texts(values map[string]quantity) map[string]string {
+// texts prints values for a message. Words stay as the design has them; a part
+// without a mark goes by the set's word for it.
+func (r *run) texts(values map[string]quantity, d design) map[string]string {
 	texts := make(map[string]string, len(values)+3)
 	for name, q := range values {
-		texts[name] = q.text(d.system)
+		text := q.text(d.system)
+		if q.kind == catalog.Part && !d.marks[text] {
+			text = r.set.Wording().Say(text)
+		}
+		texts[name] = text
 	}
 	return texts
 }
@@ -190,7 +196,8 @@ func (r *run) compare(one *result.Result, row row, declared *catalog.Figure, giv
 	if limit != nil {
 		one.Limit = d.value(*limit)
 		one.Limit.Relation = declared.Relation
-		if (kind == catalog.Length || kind == catalog.Pressure || kind == catalog.Force) && r.set.System != d.system {
+		inUnits := kind == catalog.Length || kind == catalog.Pressure || kind == catalog.Force
+		if inUnits && r.set.System != d.system && given.States(limit.whole) {
 			one.Limit.Standard = limit.text(r.set.System)
 		}
 	}
@@ -304,7 +311,7 @@ func (r *run) exempt(row row, d design) (result.Result, error) {
 	if err != nil {
 		return one, err
 	}
-	if one.Reason, err = template.Expand(d.texts(values)); err != nil {
+	if one.Reason, err = template.Expand(r.texts(values, d)); err != nil {
 		return one, err
 	}
 	one.Fingerprint = d.fingerprint(r.check.ID, at[0], "")

@@ -23,7 +23,7 @@ func (f *Facts) addDecking(fr *frame) {
 	}
 	fact := Decking{
 		At: []string{d.At}, Platform: fr.label,
-		Material: shown(d.Material), Nominal: shown(d.Nominal), Thickness: shown(d.Thickness),
+		Lumber: lumberNamed(fr.deck, d.Lumber), Material: shown(d.Material), Nominal: shown(d.Nominal), Thickness: shown(d.Thickness),
 		BoardWidth: shown(d.BoardWidth), Gap: shown(d.Gap), BoardAngle: shown(d.BoardAngle),
 		ListedStraight: shown(d.ListedStraight), ListedDiagonal: shown(d.ListedDiagonal),
 		FastenersPerJoist: shown(d.FastenersPerJoist), Overhang: shown(d.Overhang),

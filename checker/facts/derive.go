@@ -109,6 +109,7 @@ func site(deck *model.Deck) Site {
 		LiveLoad:       shown(s.LiveLoad),
 		DeadLoad:       shown(s.DeadLoad),
 		GroundSnowLoad: shown(s.GroundSnowLoad),
+		RoofSnowLoad:   shown(s.RoofSnowLoad),
 		SoilBearing:    shown(s.SoilBearing),
 		FrostDepth:     shown(s.FrostDepth),
 		SoilClass:      shown(s.SoilClass),
@@ -169,9 +170,17 @@ func sizeWords(deck *model.Deck, m *model.Member) *Words {
 
 // lumber is the material of a member.
 func lumber(deck *model.Deck, m *model.Member) Lumber {
-	if m == nil || m.Lumber == nil {
+	if m == nil {
 		return Lumber{}
 	}
-	material, _ := deck.Lumber.Get(m.Lumber.V)
+	return lumberNamed(deck, m.Lumber)
+}
+
+// lumberNamed is the material that the description lists under a name.
+func lumberNamed(deck *model.Deck, name *model.Words) Lumber {
+	if name == nil {
+		return Lumber{}
+	}
+	material, _ := deck.Lumber.Get(name.V)
 	return Lumber{Species: shown(material.Species), Grade: shown(material.Grade)}
 }

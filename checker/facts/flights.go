@@ -141,10 +141,10 @@ func (f *flight) fact(st *stair, i int) Flight {
 	fact := Flight{
 		At: []string{f.at}, Stair: st.label, N: int64(i + 1), Of: int64(len(st.flights)),
 		Risers: f.risers, Treads: f.treads, TreadsExpected: f.expected(), Run: f.run(), UnitRise: f.unit,
-		Nosing: shown(s.Nosing), TreadDepth: f.depth,
+		Nosing: shown(s.Nosing), TreadDepth: f.depth, Use: shown(s.Use), Attached: st.attached(),
 	}
-	least, greatest, _, n := extremes(f.heights)
-	fact.RiserMin, fact.RiserMax, fact.RiserMaxN = least, greatest, n
+	least, greatest, m, n := extremes(f.heights)
+	fact.RiserMin, fact.RiserMax, fact.RiserMinN, fact.RiserMaxN = least, greatest, m, n
 	for _, h := range f.heights {
 		fact.RiserHeights = append(fact.RiserHeights, h.Value)
 	}
@@ -160,11 +160,12 @@ func (f *flight) fact(st *stair, i int) Flight {
 		fact.Rise = of(total, greatest.At...)
 	}
 	f.depths(&fact)
+	f.steps(&fact)
 	f.openings(st, &fact)
 	f.slope(st, &fact)
 	fact.Engineered = st.engineer.stringerSpan(st.s.Stringers, fact.Throat, st.stringerSpacing())
 	if b := st.landingBelow(i); b != nil {
-		fact.CrossFall = st.crossFall(b)
+		fact.CrossFall, fact.CrossSlope = st.crossFall(b)
 	}
 	return fact
 }
@@ -190,10 +191,11 @@ func (f *flight) depths(fact *Flight) {
 	if len(list) == 0 && f.depth != nil {
 		list = []Length{*f.depth}
 	}
-	least, greatest, n, _ := extremes(list)
-	fact.TreadMin, fact.TreadMax, fact.TreadMinN = least, greatest, n
+	least, greatest, m, n := extremes(list)
+	fact.TreadMin, fact.TreadMax, fact.TreadMinN, fact.TreadMaxN = least, greatest, m, n
 	if least != nil {
 		fact.TreadSpread = of(greatest.Value-least.Value, greatest.At...)
+		fact.TreadStep = widestStep(list)
 	}
 }
 
@@ -270,19 +272,19 @@ func (f *flight) cuts(st *stair, fact *Flight) {
 }
 
 // crossFall is how much lower one side of the landing lies than the other
-// across the width of the stair.
-func (st *stair) crossFall(b *model.Landing) *Length {
-	if st.s.Width == nil {
-		return nil
-	}
+// across the width of the stair, and the slope that makes it so.
+func (st *stair) crossFall(b *model.Landing) (*Length, *Slope) {
 	slope := b.SlopeAlong
 	side, known := st.across()
 	if known && side {
 		slope = b.SlopeOut
 	}
 	if !known || slope == nil || slope.V.Run == 0 {
-		return nil
+		return nil, nil
+	}
+	if st.s.Width == nil {
+		return nil, ratio(slope)
 	}
 	fall := share(st.s.Width.V, slope.V.Rise, slope.V.Run)
-	return of(apart(fall, 0), slope.At, st.s.Width.At)
+	return of(apart(fall, 0), slope.At, st.s.Width.At), ratio(slope)
 }

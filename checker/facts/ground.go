@@ -21,7 +21,7 @@ func (s *surface) groundBelow(p geometry.Point) *Length {
 		deepest = shown(s.p.SurfaceAboveGrade)
 	}
 	for _, e := range s.p.Edges {
-		for _, drop := range []*model.Length{e.Value.Drop, e.Value.DropWithin36} {
+		for _, drop := range []*model.Length{e.Value.Drop, e.Value.DropWithin36, e.Value.DropWithin1200} {
 			if d := shown(drop); longer(d, deepest) {
 				deepest = d
 			}

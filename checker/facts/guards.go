@@ -1,6 +1,8 @@
 package facts
 
 import (
+	"slices"
+
 	"plumbrule/checker/geometry"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/model"
@@ -11,7 +13,7 @@ func (f *Facts) addGuards(deck *model.Deck) {
 	for i := range deck.Guards {
 		g := &deck.Guards[i]
 		fact := Guard{
-			At: []string{g.At}, Mark: words(g.Mark),
+			At: []string{g.At}, Footholds: []Length{}, Mark: words(g.Mark),
 			Height: shown(g.Height), HeightAboveSeat: shown(g.AboveSeat),
 			ListedLoad: shown(g.ListedLoad), InfillLoad: shown(g.InfillLoad),
 		}
@@ -19,6 +21,9 @@ func (f *Facts) addGuards(deck *model.Deck) {
 			fact.InfillKind, fact.Opening = shown(in.Kind), shown(in.Opening)
 			fact.BottomGap, fact.Climbable = shown(in.BottomGap), shown(in.Climbable)
 			fact.BalusterWidth = shown(in.BalusterWidth)
+			for _, height := range in.Footholds {
+				fact.Footholds = append(fact.Footholds, *shown(height))
+			}
 		}
 		if p := g.Posts; p != nil {
 			fact.PostSize = sizeWords(deck, &p.Member)
@@ -30,21 +35,18 @@ func (f *Facts) addGuards(deck *model.Deck) {
 	}
 }
 
-// stand finds the edges that a guard is named for, the greatest drop there and
+// stand finds the edges that a guard is named for, the greatest drops there and
 // the highest seat along it.
 func (f *Facts) stand(g *Guard) {
+	g.Drops = []DropOut{}
+	var stood []*Edge
 	for i := range f.Edges {
 		e := &f.Edges[i]
 		if !e.Guarded || e.Guard != g.Mark {
 			continue
 		}
+		stood = append(stood, e)
 		g.Edges = append(g.Edges, e.Name)
-		g.DropPartial = g.DropPartial || e.Drop == nil || e.DropWithin36 == nil
-		for _, drop := range []*Length{e.Drop, e.DropWithin36} {
-			if longer(drop, g.Drop) {
-				g.Drop = drop
-			}
-		}
 		if e.BenchSeat == nil || g.Height == nil {
 			continue
 		}
@@ -52,6 +54,54 @@ func (f *Facts) stand(g *Guard) {
 		if g.HeightAboveSeat == nil || above.Value < g.HeightAboveSeat.Value {
 			g.HeightAboveSeat = above
 		}
+	}
+	g.overGround(stood)
+}
+
+// overGround takes the greatest drops and the steepest ground of the edges that
+// a guard stands on.
+func (g *Guard) overGround(edges []*Edge) {
+	if len(edges) == 0 {
+		return
+	}
+	g.Drops = slices.Clone(edges[0].Drops)
+	g.GroundSlope = edges[0].GroundSlope
+	for i := range g.Drops {
+		for _, e := range edges {
+			d := e.Drops[i].Drop
+			g.Drops[i].Partial = g.Drops[i].Partial || d == nil
+			if longer(d, g.Drops[i].Drop) {
+				g.Drops[i].Drop = d
+			}
+		}
+	}
+	for _, e := range edges {
+		if g.GroundSlope == nil || e.GroundSlope == nil {
+			g.GroundSlope = nil
+			return
+		}
+		if steeperGround(e.GroundSlope.Value, g.GroundSlope.Value) {
+			g.GroundSlope = e.GroundSlope
+		}
+	}
+}
+
+// steeperGround reports whether the first of two slopes is the steeper one.
+func steeperGround(a, b Ratio) bool { return a.Rise*b.Run > b.Rise*a.Run }
+
+// The distances out from an edge for which a description may show the greatest
+// drop.
+const (
+	within36   = 36 * measure.Inch
+	within1200 = 1200 * measure.Millimetre
+)
+
+// drops lists what is shown of the ground below an edge, the nearest first.
+func drops(e *model.Edge) []DropOut {
+	return []DropOut{
+		{Field: "drop", Drop: shown(e.Drop)},
+		{Out: within36, Field: "drop_within_36_in", Drop: shown(e.DropWithin36)},
+		{Out: within1200, Field: "drop_within_1200_mm", Drop: shown(e.DropWithin1200)},
 	}
 }
 

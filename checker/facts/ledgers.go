@@ -28,7 +28,7 @@ func (f *Facts) addLedger(fr *frame) {
 			material, _ := fr.deck.Lumber.Get(l.Lumber.V)
 			fact.TreatedLumber = shown(material.Treated)
 		}
-		fact.Sheathing, fact.Foam = shown(l.SheathingThickness), shown(l.FoamThickness)
+		fact.Sheathing, fact.Foam, fact.GapToHouse = shown(l.SheathingThickness), shown(l.FoamThickness), shown(l.GapToHouse)
 		if flashing := l.Flashing; flashing != nil {
 			fact.FlashingPresent, fact.FlashingMaterial = shown(flashing.Present), shown(flashing.Material)
 		}

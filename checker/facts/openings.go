@@ -94,6 +94,9 @@ func (f *front) door() Door {
 		return d
 	}
 	d.Platform = s.label
+	if above := s.p.SurfaceAboveGrade; above != nil && d.StepDown != nil {
+		d.AboveGrade = of(above.V+d.StepDown.Value, append([]string{above.At}, d.StepDown.At...)...)
+	}
 	if f.before && d.LandingDepth == nil {
 		d.LandingDepth = of(f.stretch.Length(), o.At, s.p.Outline.At)
 	}

@@ -134,8 +134,29 @@ func (g *gathering) bay(a, b *bearing) {
 	}
 	if a.name != "ledger" || a.missing == "" {
 		span.SpanToCenter = of(b.center-a.center, g.places(a.at, b.at)...)
+		span.Blocked = g.blocked(a.center, b.center)
 	}
 	g.span(span)
+}
+
+// blocked tells whether a row of blocking lies between two supports.
+func (g *gathering) blocked(from, to measure.Length) *Flag {
+	blocking := g.s.p.Joists.Blocking
+	if blocking == nil {
+		return nil
+	}
+	for _, row := range blocking.RowsAt {
+		if row.V > from && row.V < to {
+			return of(true, row.At)
+		}
+	}
+	if most := blocking.MaxSpacing; most != nil {
+		return of(most.V < to-from, most.At)
+	}
+	if len(blocking.RowsAt) == 0 {
+		return nil
+	}
+	return of(false, blocking.At)
 }
 
 // places lists where a length along the joists comes from.
@@ -161,6 +182,9 @@ func (g *gathering) span(span JoistSpan) {
 		if longer(span.SpanToCenter, run.SpanToCenter) {
 			run.SpanToCenter = span.SpanToCenter
 		}
+		if span.Blocked != nil && !span.Blocked.Value {
+			run.Blocked = span.Blocked
+		}
 		return
 	}
 	span.Count = 1
@@ -172,6 +196,9 @@ func (g *gathering) add(span JoistSpan) {
 	s, j := g.s, g.s.p.Joists
 	span.At, span.Joists, span.Platform = []string{j.At}, []string{j.At}, s.label
 	span.Spacing, span.Size, span.Lumber = g.l.spacing, s.size(&j.Member), lumber(s.deck, &j.Member)
+	if d := j.Dimensions(); d != nil {
+		span.Depth, span.Thickness = of(d.V.Depth, d.At), of(d.V.Thickness, d.At)
+	}
 	span.LiveLoad, span.GroundSnowLoad = s.loads()
 	g.spans = append(g.spans, span)
 }

@@ -27,7 +27,8 @@ func (st *stair) fact() Stair {
 	s := st.s
 	fact := Stair{
 		At: []string{s.At}, Mark: words(s.Mark), Width: st.width(), WidthAtRails: st.widthAtRails(),
-		TotalRise: st.total, Risers: st.risers(), DropAtTop: st.dropAtTop(),
+		TotalRise: st.total, Risers: st.risers(), Flights: int64(len(st.flights)), DropAtTop: st.dropAtTop(),
+		NosingRadius: shown(s.NosingRadius), RisersCarry: shown(s.RisersCarry),
 	}
 	if h := s.Headroom; h != nil {
 		fact.Headroom, fact.OpenToSky = shown(h.Length), h.Length == nil
@@ -37,10 +38,14 @@ func (st *stair) fact() Stair {
 	}
 	if t := s.Tread; t != nil {
 		fact.TreadMaterial, fact.TreadThickness = shown(t.Material), shown(t.Thickness)
-		fact.TreadListed = shown(t.ListedMaxSpacing)
+		fact.TreadListed, fact.TreadSlope, fact.SlipClass = shown(t.ListedMaxSpacing), ratio(t.Slope), shown(t.SlipClass)
+	}
+	if o := s.RiserOpening; o != nil {
+		fact.RisersClosed = of(o.Length == nil, o.At)
 	}
 	if w := s.Winders; w != nil && (w.Count != nil || w.DepthAtWalkline != nil || w.Narrowest != nil) {
 		fact.Winders, fact.WinderAtWalkline, fact.WinderNarrowest = true, shown(w.DepthAtWalkline), shown(w.Narrowest)
+		fact.WinderCount, fact.WinderTurn = shown(w.Count), shown(w.Turn)
 	}
 	if s.Handrail != nil {
 		fact.RailSides = shown(s.Handrail.Sides)
@@ -98,6 +103,10 @@ func projection(h *model.Handrail) *Length {
 func (st *stair) stringers(fact *Stair) {
 	if k := st.s.Stringers; k != nil {
 		fact.StringerKind, fact.StringerCount, fact.StringerSpacing = shown(k.Kind), shown(k.Count), st.stringerSpacing()
+		fact.StringersHeld = shown(k.SupportedAlong)
+		if d := k.Dimensions(); d != nil {
+			fact.StringerDepth, fact.StringerThick = of(d.V.Depth, d.At), of(d.V.Thickness, d.At)
+		}
 	}
 }
 
@@ -161,7 +170,7 @@ func (st *stair) compare(fact *Stair) {
 
 func (st *stair) handrail() Handrail {
 	h := st.s.Handrail
-	fact := Handrail{At: []string{st.s.At}, Stair: st.label, Risers: st.longestFlight()}
+	fact := Handrail{At: []string{st.s.At}, Stair: st.label, Risers: st.longestFlight(), Rise: st.total, Width: st.width()}
 	if h == nil {
 		return fact
 	}
@@ -273,9 +282,7 @@ func (st *stair) landings() []Landing {
 		l := st.landingBelow(i)
 		fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: where, StairWidth: st.width()}
 		if l != nil {
-			fact.At = []string{l.At}
-			fact.Depth, fact.Width = st.travel(l)
-			fact.SlopeAlong, fact.SlopeOut = ratio(l.SlopeAlong), ratio(l.SlopeOut)
+			fact.describe(st, l)
 		}
 		list = append(list, fact)
 	}
@@ -292,11 +299,12 @@ func ratio(s *model.Slope) *Slope {
 // topLanding is the one described, or else the platform inwards from the edge
 // that the stair leaves.
 func (st *stair) topLanding() Landing {
-	fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: "top", StairWidth: st.width()}
+	fact := Landing{
+		At: []string{st.s.At}, Stair: st.label, Where: "top", StairWidth: st.width(),
+		Risers: st.flights[0].risers, DoorsApart: st.doorsApart(),
+	}
 	if l := st.s.LandingTop; l != nil {
-		fact.At = []string{l.At}
-		fact.Depth, fact.Width = st.travel(l)
-		fact.SlopeAlong, fact.SlopeOut = ratio(l.SlopeAlong), ratio(l.SlopeOut)
+		fact.describe(st, l)
 		return fact
 	}
 	along, known := st.across()

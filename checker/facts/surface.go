@@ -223,9 +223,11 @@ func (s *surface) edges() []Edge {
 		if s.ring != nil {
 			e.Length = of(s.ring.EdgeLength(i), s.p.Outline.At)
 		}
-		if described, ok := s.p.Edges.Get(name); ok {
+		described, ok := s.p.Edges.Get(name)
+		e.Drops = drops(&described)
+		if ok {
 			e.At = []string{described.At}
-			e.Drop, e.DropWithin36 = shown(described.Drop), shown(described.DropWithin36)
+			e.GroundSlope = ratio(described.SlopeWithin1200)
 			if g := described.Guard; g != nil && g.V != model.NoGuard {
 				e.Guarded, e.Guard = true, g.V
 				if open := s.unguarded(i, &described); open > 0 {

@@ -178,13 +178,14 @@ platforms:
       right: {drop: 60 in, guard: none}
 guards: [{mark: G, height: 42 in}]
 `)
-	want(t, "greatest drop", f.Guards[0].Drop, "34 in")
+	want(t, "greatest drop", f.Guards[0].Drops[0].Drop, "30 in")
+	want(t, "greatest drop within 36 in", f.Guards[0].Drops[1].Drop, "34 in")
 	want(t, "above the seat", f.Guards[0].HeightAboveSeat, "25 in")
 	if f.Edges[1].Guarded || !f.Edges[3].Guarded {
 		t.Error("the word none is no guard")
 	}
-	if !f.Guards[0].DropPartial {
-		t.Error("the left edge does not show the drop within 36 in")
+	if d := f.Guards[0].Drops; d[0].Partial || !d[1].Partial || !d[2].Partial || d[2].Drop != nil {
+		t.Error("both edges show the drop, the left one none within 36 in, and neither any within 1200 mm")
 	}
 }
 

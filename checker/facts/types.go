@@ -85,6 +85,7 @@ type Site struct {
 	LiveLoad       *Pressure `json:"live_load,omitempty" doc:"design live load"`
 	DeadLoad       *Pressure `json:"dead_load,omitempty" doc:"design dead load"`
 	GroundSnowLoad *Pressure `json:"ground_snow_load,omitempty" doc:"ground snow load"`
+	RoofSnowLoad   *Pressure `json:"roof_snow_load,omitempty" doc:"snow load specified for roofs"`
 	SoilBearing    *Pressure `json:"soil_bearing,omitempty" doc:"allowable soil bearing pressure"`
 	FrostDepth     *Length   `json:"frost_depth,omitempty" doc:"depth of frost below grade"`
 	SoilClass      *Words    `json:"soil_class,omitempty" doc:"kind of soil found, as described"`
@@ -112,17 +113,25 @@ type Platform struct {
 
 // Edge is one side of a platform's outline.
 type Edge struct {
-	At           []string `json:"at" doc:"the edge's own entry, or the outline when it has none"`
-	Platform     string   `json:"platform" doc:"mark of the platform, or its number"`
-	Name         string   `json:"name" doc:"name of the edge"`
-	House        bool     `json:"house" doc:"true where the edge lies against the house"`
-	Length       *Length  `json:"length,omitempty" doc:"length of the edge"`
-	Drop         *Length  `json:"drop,omitempty" doc:"walking surface to the ground below the edge"`
-	DropWithin36 *Length  `json:"drop_within_36,omitempty" doc:"greatest drop within 36 in out from the edge"`
-	Guarded      bool     `json:"guarded" doc:"true where a guard is named for the edge and closes all of it but its stairs"`
-	Unguarded    *Length  `json:"unguarded,omitempty" doc:"length of the edge that neither its guard nor a stair closes, where the guard stops short"`
-	Guard        string   `json:"guard,omitempty" doc:"mark of the guard named"`
-	BenchSeat    *Length  `json:"bench_seat,omitempty" doc:"height of a fixed bench seat along the edge"`
+	At          []string  `json:"at" doc:"the edge's own entry, or the outline when it has none"`
+	Platform    string    `json:"platform" doc:"mark of the platform, or its number"`
+	Name        string    `json:"name" doc:"name of the edge"`
+	House       bool      `json:"house" doc:"true where the edge lies against the house"`
+	Length      *Length   `json:"length,omitempty" doc:"length of the edge"`
+	Drops       []DropOut `json:"drops" doc:"greatest drop at the edge and within each distance out from it that can be shown, the nearest first"`
+	GroundSlope *Slope    `json:"ground_slope,omitempty" doc:"steepest slope of the ground within 1200 mm out from the edge"`
+	Guarded     bool      `json:"guarded" doc:"true where a guard is named for the edge and closes all of it but its stairs"`
+	Unguarded   *Length   `json:"unguarded,omitempty" doc:"length of the edge that neither its guard nor a stair closes, where the guard stops short"`
+	Guard       string    `json:"guard,omitempty" doc:"mark of the guard named"`
+	BenchSeat   *Length   `json:"bench_seat,omitempty" doc:"height of a fixed bench seat along the edge"`
+}
+
+// DropOut is the greatest drop within a distance out from an edge.
+type DropOut struct {
+	Out     measure.Length `json:"out" doc:"the distance; 0 is straight below the edge"`
+	Field   string         `json:"field" doc:"the edge's member that shows it"`
+	Drop    *Length        `json:"drop,omitempty" doc:"walking surface to the ground, where it is greatest"`
+	Partial bool           `json:"partial" doc:"true for a guard of several edges where one of them does not show it, so that a greater one may be there"`
 }
 
 // Joists is the joist layout of one platform.
@@ -164,6 +173,9 @@ type JoistSpan struct {
 	SpanToCenter   *Length     `json:"span_to_center,omitempty" doc:"center of bearing to center of bearing"`
 	Spacing        *Length     `json:"spacing,omitempty" doc:"center to center"`
 	Size           *Words      `json:"size,omitempty" doc:"nominal size, as 2x10"`
+	Depth          *Length     `json:"depth,omitempty" doc:"actual depth"`
+	Thickness      *Length     `json:"thickness,omitempty" doc:"actual thickness"`
+	Blocked        *Flag       `json:"blocked,omitempty" doc:"true where a row of blocking lies between the supports; absent where no blocking is described"`
 	Lumber         Lumber      `json:"lumber" doc:"the material"`
 	LiveLoad       *Pressure   `json:"live_load,omitempty" doc:"design live load of the site"`
 	GroundSnowLoad *Pressure   `json:"ground_snow_load,omitempty" doc:"ground snow load of the site"`

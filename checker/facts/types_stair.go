@@ -20,12 +20,23 @@ type Stair struct {
 	StringerKind     *Words   `json:"stringer_kind,omitempty" doc:"cut or solid"`
 	StringerCount    *Count   `json:"stringer_count,omitempty" doc:"stringers as described"`
 	StringerSpacing  *Length  `json:"stringer_spacing,omitempty" doc:"center to center, as the count and width give it"`
+	StringerDepth    *Length  `json:"stringer_depth,omitempty" doc:"actual depth of the stock of the stringers"`
+	StringerThick    *Length  `json:"stringer_thickness,omitempty" doc:"actual thickness of the stock of the stringers"`
+	StringersHeld    *Flag    `json:"stringers_supported_along,omitempty" doc:"true where a wall or framing carries them along their whole length"`
 	TreadMaterial    *Words   `json:"tread_material,omitempty" doc:"wood, composite or another word of the description"`
 	TreadThickness   *Length  `json:"tread_thickness,omitempty" doc:"thickness of a tread"`
 	TreadListed      *Length  `json:"tread_listed,omitempty" doc:"greatest stringer spacing in the tread's listing"`
+	TreadSlope       *Slope   `json:"tread_slope,omitempty" doc:"slope of the treads to shed water"`
+	SlipClass        *Words   `json:"slip_class,omitempty" doc:"slip class of the treads when wet"`
+	NosingRadius     *Length  `json:"nosing_radius,omitempty" doc:"radius of the rounded front edge of the treads"`
+	RisersClosed     *Flag    `json:"risers_closed,omitempty" doc:"true where risers are solid"`
+	RisersCarry      *Flag    `json:"risers_carry_treads,omitempty" doc:"true where riser boards carry the front of the treads"`
 	DropAtTop        *Length  `json:"drop_at_top,omitempty" doc:"greatest height of the stair above the ground below it"`
 	Risers           *Count   `json:"risers,omitempty" doc:"risers of all flights"`
+	Flights          int64    `json:"flights" doc:"how many flights the stair has"`
 	Winders          bool     `json:"winders" doc:"true where treads narrow to one side"`
+	WinderCount      *Count   `json:"winder_count,omitempty" doc:"treads that narrow to one side"`
+	WinderTurn       *Angle   `json:"winder_turn,omitempty" doc:"angle that the stair turns over them"`
 	WinderAtWalkline *Length  `json:"winder_at_walkline,omitempty" doc:"depth of the winders at the walkline"`
 	WinderNarrowest  *Length  `json:"winder_narrowest,omitempty" doc:"depth of the winders where they are narrowest"`
 }
@@ -36,6 +47,8 @@ type Flight struct {
 	Stair          string           `json:"stair" doc:"mark of the stair, or its number"`
 	N              int64            `json:"n" doc:"which flight from the top, counted from 1"`
 	Of             int64            `json:"of" doc:"how many flights the stair has"`
+	Use            *Words           `json:"use,omitempty" doc:"what the stair serves: main, secondary, service or accessible"`
+	Attached       *Flag            `json:"attached,omitempty" doc:"true where the stair leaves a platform that hangs on the house, false where that stands free"`
 	Risers         *Count           `json:"risers,omitempty" doc:"risers of the flight"`
 	Treads         *Count           `json:"treads,omitempty" doc:"treads of the flight as described"`
 	TreadsExpected *Count           `json:"treads_expected,omitempty" doc:"treads that the risers ask for"`
@@ -48,13 +61,22 @@ type Flight struct {
 	RiserMax       *Length          `json:"riser_max,omitempty" doc:"greatest riser, as built where it was measured"`
 	RiserMaxN      int64            `json:"riser_max_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
 	RiserMin       *Length          `json:"riser_min,omitempty" doc:"smallest riser"`
+	RiserMinN      int64            `json:"riser_min_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
 	RiserSpread    *Length          `json:"riser_spread,omitempty" doc:"greatest less smallest"`
+	RiserStep      *Length          `json:"riser_step,omitempty" doc:"greatest difference between two risers that follow each other"`
+	UpperStep      *Length          `json:"upper_riser_step,omitempty" doc:"the same with the lowest riser left out; absent where there are fewer than three"`
+	UpperOff       *Length          `json:"upper_riser_off,omitempty" doc:"greatest difference of a riser above the lowest from the unit rise"`
+	BottomOff      *Length          `json:"bottom_riser_off,omitempty" doc:"difference of the lowest riser from the unit rise, never negative"`
+	BottomLower    *Length          `json:"bottom_riser_lower,omitempty" doc:"how much lower the lowest riser is than the smallest above it; negative where it is higher, absent where it is the only one"`
 	CrossFall      *Length          `json:"cross_fall,omitempty" doc:"how much the last riser differs from one side of the stair to the other, by the slope of the landing"`
+	CrossSlope     *Slope           `json:"cross_slope,omitempty" doc:"slope of the ground or landing across the stair, at the last riser"`
 	TreadDepth     *Length          `json:"tread_depth,omitempty" doc:"tread depth as described, nosing to nosing"`
 	TreadMin       *Length          `json:"tread_min,omitempty" doc:"smallest tread depth, nosing to nosing"`
 	TreadMinN      int64            `json:"tread_min_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
 	TreadMax       *Length          `json:"tread_max,omitempty" doc:"greatest tread depth"`
+	TreadMaxN      int64            `json:"tread_max_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
 	TreadSpread    *Length          `json:"tread_spread,omitempty" doc:"greatest less smallest"`
+	TreadStep      *Length          `json:"tread_step,omitempty" doc:"greatest difference between two treads that follow each other"`
 	Nosing         *Length          `json:"nosing,omitempty" doc:"nosing projection"`
 	RisersClosed   *Flag            `json:"risers_closed,omitempty" doc:"true where risers are solid"`
 	RiserOpening   *Length          `json:"riser_opening,omitempty" doc:"clear opening between treads; absent where risers are closed"`
@@ -75,6 +97,8 @@ type Handrail struct {
 	Stair        string   `json:"stair" doc:"mark of the stair, or its number"`
 	Present      bool     `json:"present" doc:"true where a handrail is shown"`
 	Risers       *Count   `json:"risers,omitempty" doc:"risers of the longest flight"`
+	Rise         *Length  `json:"rise,omitempty" doc:"total rise of the stair"`
+	Width        *Length  `json:"width,omitempty" doc:"clear width of the stair above the handrails"`
 	Sides        *Count   `json:"sides,omitempty" doc:"sides that have one"`
 	Height       *Length  `json:"height,omitempty" doc:"above the nosing line"`
 	HeightMax    *Length  `json:"height_max,omitempty" doc:"greatest height as measured; absent where one height is shown"`
@@ -113,4 +137,9 @@ type Landing struct {
 	StairWidth *Length  `json:"stair_width,omitempty" doc:"width of the stair served"`
 	SlopeAlong *Slope   `json:"slope_along,omitempty" doc:"slope along the house"`
 	SlopeOut   *Slope   `json:"slope_out,omitempty" doc:"slope out from the house"`
+	Turn       *Angle   `json:"turn,omitempty" doc:"angle by which the stair changes direction on it"`
+	DoorSwings *Flag    `json:"door_swings,omitempty" doc:"true where a door or gate swings over it"`
+	DoorClear  *Length  `json:"clear_of_door,omitempty" doc:"depth that the swing of the door leaves clear"`
+	Risers     *Count   `json:"risers,omitempty" doc:"risers of the flight below a top landing; absent for others"`
+	DoorsApart *Flag    `json:"doors_apart,omitempty" doc:"top landing: true where every door on its platform slides or swings away from it and none is the required exit; absent where no door is shown, or not all of that"`
 }

@@ -182,6 +182,7 @@ type Ledger struct {
 	RimCondition      *Words           `json:"rim_condition,omitempty" doc:"condition of the house rim"`
 	Sheathing         *Length          `json:"sheathing,omitempty" doc:"sheathing left between ledger and rim"`
 	Foam              *Length          `json:"foam,omitempty" doc:"foam left between ledger and rim"`
+	GapToHouse        *Length          `json:"gap_to_house,omitempty" doc:"drainage gap kept between the ledger and the wall"`
 	JoistSpan         *Length          `json:"joist_span,omitempty" doc:"longest span, center to center, of the joists that hang on it"`
 	JoistClearSpan    *Length          `json:"joist_clear_span,omitempty" doc:"the same, face to face"`
 	Missing           []string         `json:"missing" doc:"fields that would complete the joist span"`

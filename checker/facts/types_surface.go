@@ -7,6 +7,7 @@ type Decking struct {
 	Material          *Words   `json:"material,omitempty" doc:"wood, composite or another word of the description"`
 	Nominal           *Words   `json:"nominal,omitempty" doc:"nominal size, as 5/4x6"`
 	Thickness         *Length  `json:"thickness,omitempty" doc:"actual thickness"`
+	Lumber            Lumber   `json:"lumber" doc:"the wood of the boards"`
 	BoardWidth        *Length  `json:"board_width,omitempty" doc:"actual width of a board"`
 	Gap               *Length  `json:"gap,omitempty" doc:"gap between boards"`
 	BoardAngle        *Angle   `json:"board_angle,omitempty" doc:"away from square across the joists; 0 is perpendicular to them"`
@@ -26,28 +27,29 @@ type Decking struct {
 
 // Guard is a fall barrier along edges of platforms.
 type Guard struct {
-	At              []string `json:"at" doc:"the guard"`
-	Mark            string   `json:"mark,omitempty" doc:"its mark"`
-	Edges           []string `json:"edges" doc:"names of the edges that it stands on"`
-	Drop            *Length  `json:"drop,omitempty" doc:"greatest drop, at the edge or within 36 in, where it stands; absent when no edge shows one"`
-	DropPartial     bool     `json:"drop_partial" doc:"true where an edge that it stands on does not show both the drop and the greatest within 36 in, so that a greater one may be there"`
-	Height          *Length  `json:"height,omitempty" doc:"walking surface to the top"`
-	HeightAboveSeat *Length  `json:"height_above_seat,omitempty" doc:"top of the guard above the highest fixed bench seat along it"`
-	InfillKind      *Words   `json:"infill_kind,omitempty" doc:"balusters, cables, glass and so on"`
-	Opening         *Length  `json:"opening,omitempty" doc:"widest opening of the infill"`
-	BottomGap       *Length  `json:"bottom_gap,omitempty" doc:"gap below the bottom rail"`
-	Climbable       *Flag    `json:"climbable,omitempty" doc:"true where the infill can be climbed"`
-	PostSize        *Words   `json:"post_size,omitempty" doc:"nominal size of the guard posts"`
-	PostSpacing     *Length  `json:"post_spacing,omitempty" doc:"greatest distance between guard posts, center to center"`
-	PostNotched     *Flag    `json:"post_notched,omitempty" doc:"true where posts are notched at the fixing"`
-	PostFixing      *Words   `json:"post_fixing,omitempty" doc:"how posts are fixed to the frame"`
-	ListedLoad      *Force   `json:"listed_load,omitempty" doc:"concentrated load that the system is listed or designed for"`
-	InfillLoad      *Force   `json:"infill_load,omitempty" doc:"infill load that the system is listed or designed for"`
-	BalusterWidth   *Length  `json:"baluster_width,omitempty" doc:"width of a baluster along the guard"`
-	BayClear        *Length  `json:"bay_clear,omitempty" doc:"clear distance between posts at their greatest spacing"`
-	LastGap         *Length  `json:"last_gap,omitempty" doc:"gap left at the far post when balusters are set out at the drawn opening from the near one"`
-	EvenGap         *Length  `json:"even_gap,omitempty" doc:"gap when the same bay is divided evenly"`
-	EvenCount       *Count   `json:"even_count,omitempty" doc:"balusters in that even bay"`
+	At              []string  `json:"at" doc:"the guard"`
+	Mark            string    `json:"mark,omitempty" doc:"its mark"`
+	Edges           []string  `json:"edges" doc:"names of the edges that it stands on"`
+	Drops           []DropOut `json:"drops" doc:"greatest drops of the edges that it stands on, the nearest first; empty where it stands on none"`
+	GroundSlope     *Slope    `json:"ground_slope,omitempty" doc:"steepest slope of the ground within 1200 mm out from the edges that it stands on; absent where one of them does not show it"`
+	Height          *Length   `json:"height,omitempty" doc:"walking surface to the top"`
+	HeightAboveSeat *Length   `json:"height_above_seat,omitempty" doc:"top of the guard above the highest fixed bench seat along it"`
+	InfillKind      *Words    `json:"infill_kind,omitempty" doc:"balusters, cables, glass and so on"`
+	Opening         *Length   `json:"opening,omitempty" doc:"widest opening of the infill"`
+	BottomGap       *Length   `json:"bottom_gap,omitempty" doc:"gap below the bottom rail"`
+	Climbable       *Flag     `json:"climbable,omitempty" doc:"true where the infill can be climbed"`
+	Footholds       []Length  `json:"footholds" doc:"heights above the walking surface of what a foot can stand on; empty where none is shown"`
+	PostSize        *Words    `json:"post_size,omitempty" doc:"nominal size of the guard posts"`
+	PostSpacing     *Length   `json:"post_spacing,omitempty" doc:"greatest distance between guard posts, center to center"`
+	PostNotched     *Flag     `json:"post_notched,omitempty" doc:"true where posts are notched at the fixing"`
+	PostFixing      *Words    `json:"post_fixing,omitempty" doc:"how posts are fixed to the frame"`
+	ListedLoad      *Force    `json:"listed_load,omitempty" doc:"concentrated load that the system is listed or designed for"`
+	InfillLoad      *Force    `json:"infill_load,omitempty" doc:"infill load that the system is listed or designed for"`
+	BalusterWidth   *Length   `json:"baluster_width,omitempty" doc:"width of a baluster along the guard"`
+	BayClear        *Length   `json:"bay_clear,omitempty" doc:"clear distance between posts at their greatest spacing"`
+	LastGap         *Length   `json:"last_gap,omitempty" doc:"gap left at the far post when balusters are set out at the drawn opening from the near one"`
+	EvenGap         *Length   `json:"even_gap,omitempty" doc:"gap when the same bay is divided evenly"`
+	EvenCount       *Count    `json:"even_count,omitempty" doc:"balusters in that even bay"`
 }
 
 // Rectangle is six tape readings: four sides in walking order, two diagonals.
@@ -85,6 +87,7 @@ type Door struct {
 	At           []string `json:"at" doc:"the door"`
 	Platform     string   `json:"platform,omitempty" doc:"the platform in front of it"`
 	StepDown     *Length  `json:"step_down,omitempty" doc:"top of the threshold down to the decking"`
+	AboveGrade   *Length  `json:"above_grade,omitempty" doc:"top of the threshold above the grade that the platform's height is stated for"`
 	SwingsOver   *Flag    `json:"swings_over,omitempty" doc:"true where the door swings over the deck"`
 	RequiredExit *Flag    `json:"required_exit,omitempty" doc:"true where it is the required egress door"`
 	LandingDepth *Length  `json:"landing_depth,omitempty" doc:"level depth in front of the door in the direction of travel"`

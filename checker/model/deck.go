@@ -41,6 +41,7 @@ type Site struct {
 	LiveLoad       *Pressure  `deck:"live_load"`
 	DeadLoad       *Pressure  `deck:"dead_load"`
 	GroundSnowLoad *Pressure  `deck:"ground_snow_load"`
+	RoofSnowLoad   *Pressure  `deck:"roof_snow_load"`
 	SoilBearing    *Pressure  `deck:"soil_bearing"`
 	SoilClass      *Words     `deck:"soil_class"`
 	FrostDepth     *Length    `deck:"frost_depth"`
@@ -76,6 +77,7 @@ type Opening struct {
 	ClearWidth            *Length `deck:"clear_width"`
 	ThresholdAboveDecking *Length `deck:"threshold_above_decking" signed:"true"`
 	SwingsOverDeck        *Flag   `deck:"swings_over_deck"`
+	Sliding               *Flag   `deck:"sliding"`
 	RequiredEgressDoor    *Flag   `deck:"required_egress_door"`
 	Platform              *Words  `deck:"platform"`
 	LandingDepth          *Length `deck:"landing_depth"`

@@ -17,11 +17,12 @@ type Guard struct {
 // Infill is what fills a guard between its rails.
 type Infill struct {
 	At            string
-	Kind          *Words  `deck:"kind"`
-	Opening       *Length `deck:"opening"`
-	BottomGap     *Length `deck:"bottom_gap"`
-	BalusterWidth *Length `deck:"baluster_width"`
-	Climbable     *Flag   `deck:"climbable"`
+	Kind          *Words    `deck:"kind"`
+	Opening       *Length   `deck:"opening"`
+	BottomGap     *Length   `deck:"bottom_gap"`
+	BalusterWidth *Length   `deck:"baluster_width"`
+	Climbable     *Flag     `deck:"climbable"`
+	Footholds     []*Length `deck:"footholds"`
 }
 
 // GuardPosts are the posts of a guard.

@@ -57,13 +57,15 @@ type GradePoint struct {
 
 // Edge is what an edge of the outline has: a drop, a guard, a bench.
 type Edge struct {
-	At           string
-	Drop         *Length `deck:"drop"`
-	DropWithin36 *Length `deck:"drop_within_36_in"`
-	Guard        *Words  `deck:"guard"`
-	GuardFrom    *Length `deck:"guard_from"`
-	GuardTo      *Length `deck:"guard_to"`
-	Bench        *Bench  `deck:"bench"`
+	At              string
+	Drop            *Length `deck:"drop"`
+	DropWithin36    *Length `deck:"drop_within_36_in"`
+	DropWithin1200  *Length `deck:"drop_within_1200_mm"`
+	SlopeWithin1200 *Slope  `deck:"slope_within_1200_mm"`
+	Guard           *Words  `deck:"guard"`
+	GuardFrom       *Length `deck:"guard_from"`
+	GuardTo         *Length `deck:"guard_to"`
+	Bench           *Bench  `deck:"bench"`
 }
 
 // Bench is a seat along an edge.
@@ -109,12 +111,20 @@ type Joists struct {
 	StatedBackSpan   *Length           `deck:"stated_back_span"`
 	StatedCantilever *Length           `deck:"stated_cantilever"`
 	LateralRestraint *LateralRestraint `deck:"lateral_restraint"`
+	Blocking         *Blocking         `deck:"blocking"`
 	Hangers          *Hangers          `deck:"hangers"`
 	BeamTies         *Flag             `deck:"beam_ties"`
 	BearingAtBeams   *Length           `deck:"bearing_at_beams"`
 	BearingAtLedger  *Length           `deck:"bearing_at_ledger"`
 	BearingOn        *Words            `deck:"bearing_on"`
 	Openings         []FrameOpening    `deck:"openings"`
+}
+
+// Blocking is solid pieces between the joists, in rows.
+type Blocking struct {
+	Member
+	RowsAt     []*Length `deck:"rows_at"`
+	MaxSpacing *Length   `deck:"max_spacing"`
 }
 
 // LateralRestraint is what keeps joists from rolling over.
@@ -137,6 +147,7 @@ type FrameOpening struct {
 // Decking is the boards of a platform.
 type Decking struct {
 	At                string
+	Lumber            *Words         `deck:"lumber"`
 	Material          *Words         `deck:"material"`
 	Nominal           *Words         `deck:"nominal"`
 	Thickness         *Length        `deck:"thickness"`

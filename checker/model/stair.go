@@ -6,6 +6,7 @@ type Stair struct {
 	Mark           *Words        `deck:"mark"`
 	From           *StairFrom    `deck:"from"`
 	To             *Words        `deck:"to"`
+	Use            *Words        `deck:"use"`
 	Width          *Length       `deck:"width"`
 	ClearWidth     *Length       `deck:"clear_width"`
 	WidthAtRails   *Length       `deck:"clear_width_at_handrail"`
@@ -22,7 +23,9 @@ type Stair struct {
 	Flights        []StairFlight `deck:"flights"`
 	Tread          *Tread        `deck:"tread"`
 	Nosing         *Length       `deck:"nosing"`
+	NosingRadius   *Length       `deck:"nosing_radius"`
 	RiserOpening   *LengthOrWord `deck:"riser_opening"`
+	RisersCarry    *Flag         `deck:"risers_carry_treads"`
 	Winders        *Winders      `deck:"winders"`
 	Stringers      *Stringers    `deck:"stringers"`
 	Handrail       *Handrail     `deck:"handrail"`
@@ -65,17 +68,20 @@ type Tread struct {
 	Material         *Words  `deck:"material"`
 	Thickness        *Length `deck:"thickness"`
 	ListedMaxSpacing *Length `deck:"listed_max_stringer_spacing"`
+	Slope            *Slope  `deck:"slope"`
+	SlipClass        *Words  `deck:"slip_class"`
 }
 
 // Stringers carry the treads.
 type Stringers struct {
 	Member
-	Kind       *Words    `deck:"kind"`
-	Count      *Count    `deck:"count"`
-	Spacing    *Length   `deck:"spacing"`
-	SupportsAt []*Length `deck:"supports_at"`
-	StatedSpan *Length   `deck:"stated_horizontal_span"`
-	Throat     *Length   `deck:"throat"`
+	Kind           *Words    `deck:"kind"`
+	Count          *Count    `deck:"count"`
+	Spacing        *Length   `deck:"spacing"`
+	SupportsAt     []*Length `deck:"supports_at"`
+	SupportedAlong *Flag     `deck:"supported_along"`
+	StatedSpan     *Length   `deck:"stated_horizontal_span"`
+	Throat         *Length   `deck:"throat"`
 }
 
 // Handrail is the graspable rail of a stair.
@@ -125,12 +131,15 @@ type StairGuard struct {
 
 // Landing is a level place of a stair.
 type Landing struct {
-	At           string
-	Along        *Length `deck:"along"`
-	Out          *Length `deck:"out"`
-	SlopeAlong   *Slope  `deck:"slope_along"`
-	SlopeOut     *Slope  `deck:"slope_out"`
-	FinishToCome *Length `deck:"finish_to_come"`
+	At             string
+	Along          *Length `deck:"along"`
+	Out            *Length `deck:"out"`
+	SlopeAlong     *Slope  `deck:"slope_along"`
+	SlopeOut       *Slope  `deck:"slope_out"`
+	FinishToCome   *Length `deck:"finish_to_come"`
+	Turn           *Angle  `deck:"turn"`
+	DoorSwingsOver *Flag   `deck:"door_swings_over"`
+	ClearOfDoor    *Length `deck:"clear_of_door"`
 }
 
 // Lighting is the light on a stair; the design says true, false or more.
@@ -146,4 +155,5 @@ type Winders struct {
 	Count           *Count  `deck:"count"`
 	DepthAtWalkline *Length `deck:"tread_depth_at_walkline"`
 	Narrowest       *Length `deck:"narrowest_tread_depth"`
+	Turn            *Angle  `deck:"turn"`
 }

@@ -101,6 +101,7 @@ type Ledger struct {
 	Fasteners          *LedgerFasteners  `deck:"fasteners"`
 	SheathingThickness *Length           `deck:"sheathing_thickness"`
 	FoamThickness      *Length           `deck:"foam_thickness"`
+	GapToHouse         *Length           `deck:"gap_to_house"`
 	Flashing           *Flashing         `deck:"flashing"`
 	PointLoads         []LedgerPointLoad `deck:"point_loads"`
 }

@@ -92,6 +92,7 @@ func (l *loader) set(root *source.Node, base *Set) *Set {
 	}
 	l.checkReads(root, set)
 	slices.SortFunc(set.Checks, func(a, b Check) int { return strings.Compare(a.ID, b.ID) })
+	l.words(set, root, base)
 	return set
 }
 

@@ -6,6 +6,7 @@ import (
 	"plumbrule/checker/catalog"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/result"
+	"plumbrule/checker/wording"
 )
 
 // Status says how far a figure can be trusted.
@@ -40,14 +41,26 @@ type Set struct {
 	// sets below.
 	Sources []Source
 	Checks  []Check // by id
+	// Words are what the set calls things, by phrase: its own and those of the
+	// sets below.
+	Words []Word
 	// File is the set's file under the name it was asked for.
 	File   string
 	checks *catalog.Catalog
+	worded map[string]*catalog.Check // by id
+	words  wording.Wording
 }
 
 // Catalog describes the checks that the set could name: those of the program
 // and those that it brings itself.
 func (s *Set) Catalog() *catalog.Catalog { return s.checks }
+
+// Describe describes a check of the set in the set's own words; nil where the
+// set does not have it.
+func (s *Set) Describe(id string) *catalog.Check { return s.worded[id] }
+
+// Wording says things in the set's own words.
+func (s *Set) Wording() wording.Wording { return s.words }
 
 // Source is a document in which figures were seen in print.
 type Source struct{ ID, Title string }
@@ -103,6 +116,16 @@ func (c *Check) Figure(name string) *Figure {
 	return &c.Figures[i]
 }
 
+// States reports whether a whole number stands in the set as it is: as the
+// figure, or in a cell of its table. What a check worked out from the figure and
+// the design does not.
+func (f *Figure) States(n int64) bool {
+	if f.Table == nil {
+		return f.Value == n
+	}
+	return slices.ContainsFunc(f.Table.cells, func(c Cell) bool { return c.Value != nil && *c.Value == n })
+}
+
 // Data gives the figures as checks read them, by topic, check and figure name.
 func (s *Set) Data() map[string]any {
 	topics := map[string]any{}
@@ -146,7 +169,9 @@ func (s *Set) Summary() result.Set {
 				continue
 			}
 			for _, cell := range f.Table.cells {
-				count(cell.Status)
+				if !cell.Gap {
+					count(cell.Status)
+				}
 			}
 		}
 	}

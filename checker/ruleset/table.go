@@ -31,8 +31,10 @@ type Key struct {
 
 // Cell is one figure of a table.
 type Cell struct {
-	// Value is the figure; nil where the table says that it is not permitted.
+	// Value is the figure; nil where the table says that it is not permitted,
+	// and where the set does not hold the cell.
 	Value  *int64
+	Gap    bool   // the set does not hold the cell, though the standard may
 	Text   string // as the table writes it
 	Status Status
 	Source string // title of the source; empty unless published
@@ -88,13 +90,17 @@ func (k *Key) index(step any) (int, error) {
 func (t *Table) status() Status {
 	weakest := Published
 	for _, cell := range t.cells {
+		if cell.Gap {
+			continue
+		}
 		weakest = weaker(weakest, cell.Status)
 	}
 	return weakest
 }
 
 // data gives the table as checks read it: the breaks of its measures, and the
-// cells nested by key, words as objects and measures as arrays.
+// cells nested by key, words as objects and measures as arrays. A leaf is a whole
+// number, null where nothing is permitted, or a text where the cell is left out.
 func (t *Table) data() map[string]any {
 	breaks := map[string]any{}
 	for _, key := range t.Keys {
@@ -112,8 +118,11 @@ func (t *Table) data() map[string]any {
 
 func (t *Table) nest(depth, at int) any {
 	if depth == len(t.Keys) {
-		if value := t.cells[at].Value; value != nil {
-			return *value
+		switch cell := &t.cells[at]; {
+		case cell.Gap:
+			return notInTable
+		case cell.Value != nil:
+			return *cell.Value
 		}
 		return nil
 	}

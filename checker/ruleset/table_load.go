@@ -14,6 +14,10 @@ import (
 // notPermitted is what a table writes where it allows nothing.
 const notPermitted = "not permitted"
 
+// notInTable is what a table writes for a cell that the set does not hold,
+// because nobody saw it in print.
+const notInTable = "not in this table"
+
 // table reads the table that a figure names, or records why it cannot.
 func (l *loader) table(declared *catalog.Figure, named *source.Node) *Table {
 	file := path.Join("tables", named.Text+".yaml")
@@ -26,7 +30,7 @@ func (l *loader) table(declared *catalog.Figure, named *source.Node) *Table {
 		l.problems.list = append(l.problems.list, found.list...)
 		return nil
 	}
-	r := tableReader{loader: l, problems: &found, root: doc.Root}
+	r := tableReader{loader: l, problems: &found, root: doc.Root, gaps: declared.Gaps}
 	t := r.read(declared, named.Text)
 	if len(found.list) > 0 {
 		l.problems.list = append(l.problems.list, found.list...)
@@ -40,6 +44,7 @@ type tableReader struct {
 	*loader
 	problems *problems
 	root     *source.Node
+	gaps     bool // cells may be left out
 	sources  map[string]string
 	columns  []trusted        // of each column
 	rowKeys  [][]keyValue     // of each row, all keys but the last
@@ -282,7 +287,14 @@ func (r *tableReader) cell(kind catalog.Kind, n *source.Node, column trusted) Ce
 		n = n.Member("value").Value
 	}
 	c.Text = n.Text
-	if n.Text == notPermitted {
+	switch {
+	case n.Text == notPermitted:
+		return c
+	case n.Text == notInTable && r.gaps:
+		c.Gap = true
+		return c
+	case n.Text == notInTable:
+		r.problems.add(n.Span, "the check has no answer for a cell that is left out")
 		return c
 	}
 	v, err := whole(kind, n)

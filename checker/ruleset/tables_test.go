@@ -12,7 +12,7 @@ import (
 )
 
 // The sets whose tables were read twice.
-var tabledSets = []string{"dca6-2012", "irc-2018", "irc-2021", "irc-2024", "wisconsin-decks"}
+var tabledSets = []string{"australia-ncc-2022", "ca-nb-southwest", "ca-ns-halifax", "dca6-2012", "irc-2018", "irc-2021", "irc-2024", "new-zealand", "wisconsin-decks"}
 
 const (
 	secondReading = "testdata/us-cells.csv"

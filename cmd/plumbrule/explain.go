@@ -50,6 +50,9 @@ func explain(out io.Writer, c *checker.Checker, name string, lit cells) error {
 	if check == nil {
 		return explainTopic(out, c.Catalog(), name)
 	}
+	if sets := c.Sets(); len(sets) == 1 { // several may call it several things
+		check, _ = check.In(sets[0].Wording())
+	}
 	fmt.Fprintf(out, "%s: %s\n\n%s\n\nwhy          %s\nconsequence  %s\napplies      where %s\n",
 		check.ID, check.Title, check.Description, check.Why, check.Consequence, check.AppliesWhen)
 	if len(check.Aliases) > 0 {
@@ -111,6 +114,7 @@ func explainFigures(out io.Writer, check *catalog.Check, set *ruleset.Set, lit c
 		fmt.Fprintf(out, "\n%s gives no figures for it\n", set.ID)
 		return
 	}
+	check = set.Describe(check.ID)
 	fmt.Fprintf(out, "\n%s (%s %s), %s\n", set.ID, set.Title, set.Edition, given.Clause)
 	if given.Off != nil {
 		fmt.Fprintf(out, "  %s\n", given.Off)

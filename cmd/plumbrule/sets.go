@@ -83,6 +83,9 @@ func showSet(out io.Writer, set *ruleset.Set) error {
 	for _, gap := range set.NotCovered {
 		fmt.Fprintf(out, "not here   %s\n", gap)
 	}
+	for _, word := range set.Words {
+		fmt.Fprintf(out, "says       %s for %s\n", word.Says, word.Phrase)
+	}
 	fmt.Fprintln(out)
 	table := tabwriter.NewWriter(out, 0, 0, 2, ' ', 0)
 	fmt.Fprintln(table, "CHECK\tFIGURE\tVALUE\tCLAUSE\tSTATUS")

@@ -1,11 +1,14 @@
 # What the checks of handrails have in common: which handrails they leave alone.
 package lib.handrail
 
-# spared is the exempt row of a stair whose handrail is not looked at: its
-# flights have fewer risers than a handrail is asked for from, or none is shown,
-# which is a matter of its own. Undefined where the handrail is looked at.
-spared(rail, from) := {"at": rail.at, "because": "few", "risers": rail.risers.value, "from": from} if {
-	rail.risers.value < from
+# spared is the exempt row of a stair whose handrail is not looked at: it has
+# fewer risers or rises less than a handrail is asked for from, or none is shown,
+# which is a matter of its own. Undefined where the handrail is looked at. The
+# figures are those of handrail/required.
+spared(rail, required) := {"at": rail.at, "because": "few", "risers": rail.risers.value, "from": required.from} if {
+	rail.risers.value < required.from
+} else := {"at": rail.at, "because": "low", "rise": rail.rise.value, "rise_from": required.rise_from} if {
+	rail.rise.value < required.rise_from
 } else := {"at": rail.at, "because": "none"} if {
 	not rail.present
 }

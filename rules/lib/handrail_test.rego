@@ -10,17 +10,29 @@ _few := {"at": _at, "because": "few", "risers": 3, "from": 4}
 
 _none := {"at": _at, "because": "none"}
 
-test_few_risers if handrail.spared(_rail(true, 3), 4) == _few
+test_few_risers if handrail.spared(_rail(true, 3), {"from": 4}) == _few
 
-test_few_risers_and_none_shown if handrail.spared(_rail(false, 3), 4) == _few
+test_few_risers_and_none_shown if handrail.spared(_rail(false, 3), {"from": 4}) == _few
 
-test_none_shown if handrail.spared(_rail(false, 4), 4) == _none
+test_none_shown if handrail.spared(_rail(false, 4), {"from": 4}) == _none
 
-test_none_shown_and_risers_unknown if handrail.spared({"at": _at, "present": false}, 4) == _none
+test_none_shown_and_risers_unknown if handrail.spared({"at": _at, "present": false}, {"from": 4}) == _none
 
-test_looked_at if not handrail.spared(_rail(true, 4), 4)
+test_low_rise[rise] if {
+	some rise, spared in {"999": true, "1000": false}
+	rail := object.union(_rail(true, 9), {"rise": {"value": to_number(rise), "at": ["/stairs/0/total_rise"]}})
+	low := {"at": _at, "because": "low", "rise": to_number(rise), "rise_from": 1000}
+	{low | spared} == {row | row := handrail.spared(rail, {"rise_from": 1000})}
+}
 
-test_looked_at_with_risers_unknown if not handrail.spared({"at": _at, "present": true}, 4)
+test_asked_for_always if {
+	not handrail.spared(_rail(true, 1), {"sides": 1})
+	handrail.spared(_rail(false, 1), {"sides": 1}) == _none
+}
+
+test_looked_at if not handrail.spared(_rail(true, 4), {"from": 4})
+
+test_looked_at_with_risers_unknown if not handrail.spared({"at": _at, "present": true}, {"from": 4})
 
 test_recessed_by_its_start if handrail.recessed({"recess_start": {"value": 19050000, "at": _at}})
 

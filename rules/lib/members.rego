@@ -14,6 +14,11 @@ joists("clear span", member) := member.joist_clear_span
 
 joists("span to center", member) := member.joist_span
 
+joists("span and cantilever", member) := {
+	"value": member.joist_span.value + member.joist_cantilever.value,
+	"at": array.concat(member.joist_span.at, member.joist_cantilever.at),
+}
+
 # missing are the fields that would show what is not shown, out of those given
 # by the name of the fact.
 missing(subject, fields) := {field |

@@ -12,7 +12,10 @@ column(breaks, value) := min([k | some k, b in breaks; b >= value])
 live(steps, load) := min([step.read | some step in steps; step.upto >= load])
 
 # loads are the loads to read under, one for each that is shown; the greater one governs.
-loads(figures, member) := {read | read := live(figures.live_steps, member.live_load.value)} | {snow | snow := member.ground_snow_load.value}
+loads(figures, member) := {read | read := live(figures.live_steps, member.live_load.value)} | {snow |
+	snow := member.ground_snow_load.value
+	not figures.without_snow
+}
 
 # group is the species group of a member, undefined where it is in none.
 group(figures, member) := min([name |
@@ -31,6 +34,12 @@ complete(figures, member) if {
 	graded(figures, member)
 	member.live_load
 	member.ground_snow_load
+}
+
+complete(figures, member) if {
+	graded(figures, member)
+	member.live_load
+	figures.without_snow
 }
 
 # beyond are the readings of a member that the table does not reach. The name is
@@ -73,6 +82,7 @@ _load(figures, name, member) := {row |
 	row := _row(live_load.at, name, "beyond_load", {"load": live_load.value})
 } | {row |
 	snow := member.ground_snow_load
+	not figures.without_snow
 	not column(figures[name].breaks.load, snow.value)
 	row := _row(snow.at, name, "beyond_load", {"load": snow.value})
 }

@@ -8,6 +8,9 @@ field(flight, name) := concat("", ["stairs[].flights[].", name]) if {
 	contains(flight.at[0], "/flights/")
 } else := concat("", ["stairs[].", name])
 
+# stair is the place of the stair that a flight belongs to.
+stair(flight) := [split(flight.at[0], "/flights/")[0]]
+
 # rise_field is the field without which the height of a riser is not known.
 rise_field(flight) := field(flight, "risers") if not flight.risers
 
@@ -29,3 +32,49 @@ landing_fields := {
 say(0) := "outside"
 
 say(n) := "one" if n > 0
+
+# by_use are the names of the figures that may hold for a flight: the one of its
+# use, which is the name with the use behind it where the set gives such a
+# figure, or all of them where the use is not shown.
+by_use(figures, name, flight) := {_of_use(figures, name, flight.use.value)}
+
+by_use(figures, name, flight) := {candidate |
+	some use in ["main", "secondary", "service", "accessible"]
+	candidate := _of_use(figures, name, use)
+} if {
+	not flight.use
+}
+
+_of_use(figures, name, use) := own if {
+	own := concat("_", [name, use])
+	figures[own]
+} else := name
+
+# at_most is the name of the figure that decides whether a value is too great.
+# It is undefined where the use is not shown and would decide.
+at_most(figures, name, flight, value) := _named(figures, names, least) if {
+	names := by_use(figures, name, flight)
+	least := min({figures[n] | some n in names})
+	value <= least
+}
+
+at_most(figures, name, flight, value) := _named(figures, names, greatest) if {
+	names := by_use(figures, name, flight)
+	greatest := max({figures[n] | some n in names})
+	value > greatest
+}
+
+# at_least is the name of the figure that decides whether a value is too small.
+at_least(figures, name, flight, value) := _named(figures, names, greatest) if {
+	names := by_use(figures, name, flight)
+	greatest := max({figures[n] | some n in names})
+	value >= greatest
+}
+
+at_least(figures, name, flight, value) := _named(figures, names, least) if {
+	names := by_use(figures, name, flight)
+	least := min({figures[n] | some n in names})
+	value < least
+}
+
+_named(figures, names, limit) := min({n | some n in names; figures[n] == limit})

@@ -14,6 +14,11 @@ test_field_with_the_stair if stairs.field(_of_stair, "nosing") == "stairs[].nosi
 
 test_field_with_the_flight if stairs.field(_of_list, "risers") == "stairs[].flights[].risers"
 
+test_stair_of_a_flight if {
+	stairs.stair(_of_stair) == ["/stairs/0"]
+	stairs.stair(_of_list) == ["/stairs/0"]
+}
+
 test_rise_lacks_risers if stairs.rise_field(_of_list) == "stairs[].flights[].risers"
 
 test_rise_lacks_the_total if {
@@ -38,4 +43,37 @@ test_landing_fields if {
 		"between": "stairs[].landing_between",
 		"bottom": "stairs[].landing_bottom",
 	}
+}
+
+_lengths := {"max": 190, "max_secondary": 200, "max_service": 220, "max_accessible": 180}
+
+_used(use) := {"use": {"value": use, "at": ["/stairs/0/use"]}}
+
+test_figure_of_the_use[use] if {
+	some use, name in {"main": "max", "secondary": "max_secondary", "service": "max_service", "accessible": "max_accessible"}
+	stairs.by_use(_lengths, "max", _used(use)) == {name}
+	stairs.at_most(_lengths, "max", _used(use), 1) == name
+	stairs.at_most(_lengths, "max", _used(use), 300) == name
+	stairs.at_least(_lengths, "max", _used(use), 1) == name
+	stairs.at_least(_lengths, "max", _used(use), 300) == name
+}
+
+test_one_figure_for_all_uses if {
+	stairs.by_use({"max": 190}, "max", _used("service")) == {"max"}
+	stairs.by_use({"max": 190}, "max", {"at": ["/stairs/0"]}) == {"max"}
+}
+
+# Where the use is not shown, all figures must agree.
+test_use_not_shown[value] if {
+	some value, names in {"180": {"max_accessible"}, "181": set(), "220": set(), "221": {"max_service"}}
+	names == {n | n := stairs.at_most(_lengths, "max", {"at": ["/stairs/0"]}, to_number(value))}
+}
+
+test_use_not_shown_for_a_least[value] if {
+	some value, names in {"179": {"max_accessible"}, "180": set(), "219": set(), "220": {"max_service"}}
+	names == {n | n := stairs.at_least(_lengths, "max", {"at": ["/stairs/0"]}, to_number(value))}
+}
+
+test_equal_figures_are_one if {
+	stairs.at_most({"max": 190, "max_service": 190}, "max", {"at": ["/stairs/0"]}, 191) == "max"
 }

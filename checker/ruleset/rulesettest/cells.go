@@ -15,6 +15,9 @@ import (
 // NotPermitted is the text of a cell that allows nothing.
 const NotPermitted = "not permitted"
 
+// NotInTable is the text of a cell that a set does not hold.
+const NotInTable = "not in this table"
+
 // Place names a cell by the set, the table and the values of the table's keys
 // in their order, written in any spelling of their kind.
 type Place struct {
@@ -27,15 +30,15 @@ func (p Place) String() string { return p.Set + " " + p.Table + " [" + strings.J
 // Expected is a cell as a reading has it.
 type Expected struct {
 	Place
-	Text      string // value, or NotPermitted
+	Text      string // value, NotPermitted or NotInTable
 	Published bool
 	Line      int // of the reading
 }
 
 // Whole gives the value as the whole number that checks compare. The second
-// result is false where the cell allows nothing.
+// result is false where the cell allows nothing or is left out.
 func (e Expected) Whole(kind catalog.Kind) (int64, bool, error) {
-	if e.Text == NotPermitted {
+	if e.Text == NotPermitted || e.Text == NotInTable {
 		return 0, false, nil
 	}
 	v, err := Whole(kind, e.Text)

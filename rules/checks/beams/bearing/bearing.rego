@@ -9,10 +9,10 @@
 #   applies_when: a beam stands on posts
 #   figures:
 #     min_wood: {type: length, relation: at least, about: least length of bearing on wood or metal}
-#     min_concrete: {type: length, relation: at least, about: least length of bearing on concrete or masonry}
-#     hard: {type: list, about: what counts as concrete or masonry}
+#     min_concrete: {type: length, optional: true, relation: at least, about: least length of bearing on concrete or masonry}
+#     hard: {type: list, optional: true, about: what counts as concrete or masonry}
 #     full_width: {type: flag, relation: exactly, about: true where the post carries the whole width of the beam}
-#   values: {beam: words, width: length, post: length}
+#   values: {beam: part, width: length, post: length}
 #   messages:
 #     outside: "beam {beam} rests on {have}, the limit is {limit}"
 #     within: "beam {beam} rests on {have}, the limit is {limit}"
@@ -39,6 +39,13 @@ _figure[i] := "min_wood" if {
 	some i, beam in _standing
 	beam.bearing_on
 	not beam.bearing_on.value in figures.hard
+}
+
+# Where the set knows one length only, what it bears on does not matter.
+_figure[i] := "min_wood" if {
+	some i, beam in _standing
+	beam.bearing_length
+	not figures.min_concrete
 }
 
 # What it bears on does not matter outside the lesser limit and inside the greater one.

@@ -100,3 +100,11 @@ test_one_bad_of_two if {
 		_row("min_wood", _wood, _wood, false), _row("min_wood", _wood, _wood - 1, true),
 	}
 }
+
+test_one_length_whatever_it_bears_on if {
+	every beam in [_length(89000000), _on("concrete", 89000000)] {
+		_under({"min_wood": 89000000, "full_width": true}, [beam]) == {
+			"readings": {_covered, _row("min_wood", 89000000, 89000000, false)}, "unknown": set(),
+		}
+	}
+}

@@ -8,11 +8,13 @@
 #   why: A beam that reaches far past its last post bends there most, and lifts off the post behind.
 #   applies_when: a beam runs past its last post
 #   figures:
-#     max_ratio: {type: ratio, relation: at most, about: greatest cantilever as a share of the bay behind it}
-#   values: {beam: words, end: words, cantilever: length, back_span: length}
+#     max: {type: length, optional: true, relation: at most, about: greatest cantilever whatever the bay behind it}
+#     max_ratio: {type: ratio, optional: true, relation: at most, about: greatest cantilever as a share of the bay behind it}
+#   values: {beam: part, end: words, cantilever: length, back_span: length}
 #   messages:
 #     outside: "beam {beam} reaches past its last post by {cantilever} at its {end} on a bay of {back_span}, the limit is {limit} of it"
 #     within: "beam {beam} reaches past its last post by {cantilever} at its {end} on a bay of {back_span}, the limit is {limit} of it"
+#     most: "beam {beam} reaches past its last post by {have} at its {end}, the limit is {limit}"
 #   mend:
 #     - "the last post closer to the end of the beam"
 #     - "a shorter beam"
@@ -28,11 +30,26 @@ _complete[i] := end if {
 	end.back_span
 }
 
+_complete[i] := end if {
+	some i, end in input.beam_cantilevers
+	end.cantilever
+	not figures.max_ratio
+}
+
 readings contains {
 	"at": end.cantilever.at, "have": {"rise": end.cantilever.value, "run": end.back_span.value},
 	"figure": "max_ratio", "limit": figures.max_ratio,
 	"outside": (end.cantilever.value * figures.max_ratio.run) > (end.back_span.value * figures.max_ratio.rise),
 	"beam": end.beam, "end": end.end, "cantilever": end.cantilever.value, "back_span": end.back_span.value,
+} if {
+	some end in _complete
+}
+
+readings contains {
+	"at": end.cantilever.at, "have": end.cantilever.value,
+	"figure": "max", "limit": figures.max,
+	"outside": end.cantilever.value > figures.max, "say": "most",
+	"beam": end.beam, "end": end.end,
 } if {
 	some end in _complete
 }

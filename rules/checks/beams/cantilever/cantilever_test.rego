@@ -51,3 +51,17 @@ test_no_subject_no_check if {
 	cantilever.applies with input as {"beam_cantilevers": [_end(1, 4)]}
 	_said([]) == {"readings": set(), "unknown": set()}
 }
+
+test_greatest_length if {
+	every past, outside in {600000000: false, 600010000: true} {
+		result := {"readings": cantilever.readings, "unknown": cantilever.unknown} with input as {"beam_cantilevers": [object.remove(_end(past, 1), ["back_span"])]}
+			with data.figures as {"beams": {"cantilever": {"max": 600000000}}}
+		result == {
+			"readings": {{
+				"at": ["/posts_at/0"], "have": past, "figure": "max", "limit": 600000000,
+				"outside": outside, "say": "most", "beam": "B1", "end": "start",
+			}},
+			"unknown": set(),
+		}
+	}
+}

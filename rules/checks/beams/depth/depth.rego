@@ -9,7 +9,7 @@
 #   applies_when: joists hang on a flush beam
 #   figures:
 #     below_joists: {type: length, relation: at least, about: how much deeper than the joists the beam is}
-#   values: {beam: words}
+#   values: {beam: part}
 #   messages:
 #     outside: "flush beam {beam} is {have} deep, its joists {limit}"
 #     within: "flush beam {beam} is {have} deep, at least {limit} is asked for"

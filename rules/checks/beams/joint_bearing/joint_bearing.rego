@@ -9,7 +9,7 @@
 #   applies_when: joints in the plies of a beam are shown
 #   figures:
 #     min: {type: length, relation: at least, about: least length on which each piece rests}
-#   values: {beam: words}
+#   values: {beam: part}
 #   messages:
 #     outside: "each ply of beam {beam} rests {have} at its joint, the limit is {limit}"
 #     within: "each ply of beam {beam} rests {have} at its joint, the limit is {limit}"

@@ -9,7 +9,7 @@
 #   applies_when: joints in the plies of a beam are shown
 #   figures:
 #     past_face: {type: length, relation: at most, about: how far past the face of the post a joint may lie}
-#   values: {beam: words}
+#   values: {beam: part}
 #   messages:
 #     outside: "a ply joint of beam {beam} lies {have} from the center of the nearest post, the limit is {limit}"
 #     within: "a ply joint of beam {beam} lies {have} from the center of a post, the limit is {limit}"

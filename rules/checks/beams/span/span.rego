@@ -9,19 +9,21 @@
 #   applies_when: beams are described
 #   figures:
 #     basis: {type: words, about: "how the table measures beams: clear span or span to center"}
-#     joist_basis: {type: words, about: "how the table measures the joists on them: clear span or span to center"}
+#     joist_basis: {type: words, about: "how the table measures the joists on them: clear span, span to center, or span and cantilever"}
 #     both_sides: {type: flag, relation: exactly, about: true where the table holds for joists that reach the beam from both sides}
 #     groups: {type: groups, about: species that share the rows of the table}
 #     grades: {type: list, about: grades that the table was made for}
 #     live_steps: {type: steps, about: load column under which a live load is read}
 #     factors: {type: table, optional: true, value: length, keys: [cantilever], relation: at most, about: "effective span of joists that span the length factor_of, by their cantilever past the beam"}
 #     factor_of: {type: length, optional: true, about: joist span for which the factors are given}
-#     spans: {type: table, value: length, keys: [group, size, load, joist_span], relation: at most, about: "greatest span of the beam; a size names plies and stock, as 2-2x10 or 4x10"}
-#   values: {beam: words, bay: count, joists: length, past: length, species: words, grade: words, size: words, load: pressure}
+#     without_snow: {type: flag, optional: true, about: true where the table is not read by snow}
+#     spans: {type: table, value: length, gaps: true, keys: [group, size, load, joist_span], relation: at most, about: "greatest span of the beam; a size names plies and stock"}
+#   values: {beam: part, bay: count, joists: length, past: length, species: words, grade: words, size: words, load: pressure}
 #   messages:
 #     outside: "beam {beam} spans {have} in bay {bay} below joists that span {joists}, the limit is {limit}"
 #     effective: "beam {beam} spans {have} in bay {bay} below joists with an effective span of {joists}, the limit is {limit}"
 #     not_permitted: "the table gives no span for a beam of {size} of this species: an engineer is needed"
+#     left_out: "this set does not hold the cell of the table for a beam of {size} below joists that span {joists}: the printed table or an engineer is needed"
 #     beyond_species: "species {species} is outside this table: an engineer is needed"
 #     beyond_grade: "grade {grade} is outside this table: an engineer is needed"
 #     beyond_size: "a beam of {size} is outside this table: an engineer is needed"
@@ -83,6 +85,14 @@ _row[i] := {
 	is_null(limit)
 }
 
+_row[i] := {
+	"at": bay.at, "figure": "spans", "cell": _cell[i], "outside": true, "say": "left_out",
+	"size": _cell[i][1], "joists": beams.effective(figures, bay),
+} if {
+	some i, bay in input.beam_spans
+	is_string(_limit[i])
+}
+
 # What is not shown matters only where more of it could still bring the span outside.
 _open contains i if {
 	some i, bay in input.beam_spans
@@ -107,4 +117,8 @@ unknown contains {"at": members.place(_owners, bay.at, need), "needs": need} if 
 	i in _open
 	not _beyond[i]
 	some need in beams.needs(figures, bay)
+	not need in _idle
 }
+
+# A table that is not read by snow does not ask for it.
+_idle contains "site.ground_snow_load" if figures.without_snow

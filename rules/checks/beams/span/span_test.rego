@@ -199,3 +199,31 @@ test_no_subject_no_check if {
 	span.applies with input as {"beam_spans": [_base]}
 	_said([]) == {"readings": set(), "unknown": set()}
 }
+
+_holed := object.union(_figures, {
+	"joist_basis": "span and cantilever", "without_snow": true,
+	"spans": {
+		"breaks": {"load": [40 * _psf], "joist_span": [120 * _inch, 144 * _inch]},
+		"cells": {
+			"southern pine": {"2-2x10": [[96 * _inch, "not in this table"]], "4x10": [[1, 1]]},
+			"other": {"2-2x10": [[null, null]], "4x10": [[1, 1]]},
+		},
+	},
+})
+
+test_joists_with_their_cantilever_choose_the_row if {
+	_under(_holed, [_bay(_inch)]).readings == {_row(_inch, _limit, _cell(0, 0), false)}
+	past := _with({"joist_cantilever": _shown("/past", 1)})
+	_under(_holed, [past]) == {
+		"readings": {{
+			"at": [_beam], "figure": "spans", "cell": _cell(0, 1), "outside": true, "say": "left_out",
+			"size": "2-2x10", "joists": (120 * _inch) + 1,
+		}},
+		"unknown": set(),
+	}
+}
+
+test_table_that_is_not_read_by_snow if {
+	_under(_holed, [_without(["ground_snow_load"])]) == {"readings": {_row(_inch, _limit, _cell(0, 0), false)}, "unknown": set()}
+	_under(_holed, [_without(["ground_snow_load", "live_load"])]) == {"readings": set(), "unknown": _asked({"site.live_load"})}
+}

@@ -9,7 +9,7 @@
 #   applies_when: beams are described
 #   figures:
 #     two: {type: flag, relation: exactly, about: true where a beam needs two supports or more}
-#   values: {beam: words, posts: count}
+#   values: {beam: part, posts: count}
 #   messages:
 #     outside: "posts of beam {beam}: {posts}, and no other support that would make two"
 #     within: "beam {beam} has two supports or more"

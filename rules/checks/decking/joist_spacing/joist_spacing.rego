@@ -8,16 +8,19 @@
 #   why: Boards laid at an angle reach further from joist to joist, and a thin one sags or breaks under a foot.
 #   applies_when: decking is described
 #   figures:
-#     spacing: {type: table, value: length, keys: [thickness, lay, reach], relation: at most, about: greatest joist spacing under wood boards}
-#     max_angle: {type: angle, relation: at most, about: greatest angle of the boards away from square}
+#     spacing: {type: table, optional: true, value: length, keys: [thickness, lay, reach], relation: at most, about: greatest joist spacing under wood boards}
+#     by_wood: {type: table, optional: true, value: length, keys: [wood, thickness], relation: at most, about: "greatest joist spacing by the wood of the boards, given instead"}
+#     woods: {type: groups, optional: true, about: species that share the rows of that table}
+#     max_angle: {type: angle, optional: true, relation: at most, about: "greatest angle of the boards away from square; where none is given, boards lie square"}
 #     multiple_from: {type: count, optional: true, about: joists on which a board must rest for the multiple-span column}
 #     cap: {type: length, relation: at most, about: greatest joist spacing under any decking}
-#   values: {angle: angle, thickness: length, listed: length}
+#   values: {angle: angle, thickness: length, listed: length, species: words}
 #   messages:
 #     outside: "joist spacing is {have}, these boards reach across {limit}"
 #     within: "joist spacing is {have}, these boards reach across {limit}"
 #     listed: "joist spacing is {have}, the boards are listed for {listed}"
 #     cap: "joist spacing is {have}, the boards are listed for {listed} and the limit under any decking is {limit}"
+#     beyond_wood: "boards of {species} are outside this table"
 #     beyond_angle: "boards lie at {angle} from square, further round than the table goes"
 #     beyond_thickness: "boards are {thickness} thick, thinner than the table goes"
 #     not_permitted: "boards of {thickness} are not permitted this way"
@@ -85,12 +88,36 @@ _wood[i] := boards if {
 	boards.material.value == "wood"
 }
 
+# The table hangs on how the boards lie, or on their wood.
+_figure := "spacing" if figures.spacing
+
+else := "by_wood"
+
 # The next worse row is the one of the next thinner board.
-_row[i] := max([k | some k, b in figures.spacing.breaks.thickness; b <= boards.thickness.value]) if {
+_row[i] := max([k | some k, b in figures[_figure].breaks.thickness; b <= boards.thickness.value]) if {
 	some i, boards in _wood
 }
 
-_cell[i] := [_row[i], _lay[i], _reach[i]] if some i, _ in _wood
+_group[i] := min([name |
+	some name, list in figures.woods
+	lower(boards.lumber.species.value) in list
+]) if {
+	some i, boards in _wood
+}
+
+_cell[i] := [_row[i], _lay[i], _reach[i]] if {
+	some i, _ in _wood
+	figures.spacing
+}
+
+_cell[i] := [_group[i], _row[i]] if {
+	some i, _ in _wood
+	_lay[i]
+}
+
+_limit[i] := figures.spacing.cells[row][lay][reach] if some i, [row, lay, reach] in _cell
+
+_limit[i] := figures.by_wood.cells[group][row] if some i, [group, row] in _cell
 
 _listed[i] := boards.listed_straight if {
 	some i, boards in input.decking
@@ -106,26 +133,33 @@ _listed[i] := boards.listed_diagonal if {
 
 readings contains {
 	"at": boards.joist_spacing.at, "have": boards.joist_spacing.value,
-	"figure": "spacing", "limit": limit, "cell": _cell[i],
-	"outside": boards.joist_spacing.value > limit,
+	"figure": _figure, "limit": _limit[i], "cell": _cell[i],
+	"outside": boards.joist_spacing.value > _limit[i],
 } if {
 	some i, boards in _wood
-	[row, lay, reach] := _cell[i]
-	limit := figures.spacing.cells[row][lay][reach]
-	is_number(limit)
+	is_number(_limit[i])
 }
 
 readings contains {
-	"at": boards.thickness.at, "figure": "spacing", "cell": _cell[i],
+	"at": boards.thickness.at, "figure": _figure, "cell": _cell[i],
 	"outside": true, "say": "not_permitted", "thickness": boards.thickness.value,
 } if {
 	some i, boards in _wood
-	[row, lay, reach] := _cell[i]
-	is_null(figures.spacing.cells[row][lay][reach])
+	is_null(_limit[i])
 }
 
 readings contains {
-	"at": boards.thickness.at, "figure": "spacing",
+	"at": species.at, "figure": "woods",
+	"outside": true, "say": "beyond_wood", "species": species.value,
+} if {
+	some i, boards in _wood
+	figures.woods
+	species := boards.lumber.species
+	not _group[i]
+}
+
+readings contains {
+	"at": boards.thickness.at, "figure": _figure,
 	"outside": true, "say": "beyond_thickness", "thickness": boards.thickness.value,
 } if {
 	some i, boards in _wood
@@ -154,6 +188,15 @@ readings contains {
 	limit := min([listed.value, figures.cap])
 }
 
+readings contains {
+	"at": boards.board_angle.at, "figure": _figure,
+	"outside": true, "say": "beyond_angle", "angle": boards.board_angle.value,
+} if {
+	some boards in input.decking
+	boards.board_angle.value != 0
+	not figures.max_angle
+}
+
 _beyond contains i if {
 	some i, boards in input.decking
 	boards.board_angle
@@ -164,6 +207,13 @@ _beyond contains i if {
 	some i, boards in _wood
 	boards.thickness
 	not _row[i]
+}
+
+_beyond contains i if {
+	some i, boards in _wood
+	figures.woods
+	boards.lumber.species
+	not _group[i]
 }
 
 _missing[i] contains "platforms[].decking.material" if {
@@ -184,6 +234,12 @@ _missing[i] contains "platforms[].joists.spacing" if {
 _missing[i] contains "platforms[].decking.thickness" if {
 	some i, boards in _wood
 	not boards.thickness
+}
+
+_missing[i] contains "platforms[].decking.lumber" if {
+	some i, boards in _wood
+	figures.woods
+	not boards.lumber.species
 }
 
 _missing[i] contains "platforms[].decking.joists_per_board" if {

@@ -235,3 +235,39 @@ test_beyond_the_table_nothing_more_is_asked_for if {
 		said.unknown == set()
 	}
 }
+
+_woody := {
+	"cap": 600000000,
+	"woods": {"hardwood": ["spotted gum"], "cypress": ["cypress"]},
+	"by_wood": {"breaks": {"thickness": [19000000]}, "cells": {"hardwood": [500000000], "cypress": [null]}},
+}
+
+_of(species) := _with({"lumber": {"species": _shown("lumber", species)}, "thickness": _shown("thickness", 19000000)})
+
+test_spacing_by_the_wood_of_the_boards if {
+	every have, outside in {500000000: false, 500010000: true} {
+		_under(_woody, [object.union(_of("Spotted Gum"), {"joist_spacing": _spacing(have)})]) == {
+			"readings": {object.union(_row(have, 500000000, ["hardwood", 0], outside), {"figure": "by_wood"})}, "unknown": set(),
+		}
+	}
+}
+
+test_boards_at_an_angle_where_the_set_has_none if {
+	_under(_woody, [object.union(_of("spotted gum"), {"board_angle": _shown("board_angle", _degree)})]) == {
+		"readings": {{"at": [concat("/", [_boards, "board_angle"])], "figure": "by_wood", "outside": true, "say": "beyond_angle", "angle": _degree}},
+		"unknown": set(),
+	}
+}
+
+test_woods_that_the_table_does_not_hold if {
+	_under(_woody, [_of("teak")]) == {
+		"readings": {{"at": [concat("/", [_boards, "lumber"])], "figure": "woods", "outside": true, "say": "beyond_wood", "species": "teak"}},
+		"unknown": set(),
+	}
+	{row.say | some row in _under(_woody, [_of("cypress")]).readings} == {"not_permitted"}
+	_under(_woody, [_with({"lumber": {}})]) == {"readings": set(), "unknown": {{"at": [_boards], "needs": "platforms[].decking.lumber"}}}
+}
+
+test_wood_beyond_the_table_asks_for_nothing_more if {
+	_under(_woody, [object.remove(_of("teak"), ["joist_spacing"])]).unknown == set()
+}

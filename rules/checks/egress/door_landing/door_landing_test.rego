@@ -60,3 +60,23 @@ test_no_subject_no_check if {
 	door_landing.applies with input as {"doors": [_bare(0)]}
 	_said([]) == {"readings": set(), "unknown": set()}
 }
+
+_high(value, facts) := object.union_n([_subject(0, value), facts])
+
+_above(value) := {"above_grade": {"value": value, "at": ["/platforms/0/surface_above_grade"]}}
+
+_all := {"readings": door_landing.readings, "unknown": door_landing.unknown, "exempt": door_landing.exempt}
+
+test_low_threshold[name] if {
+	spared := {{"at": ["/house/openings/0"], "because": "low", "above": 570, "low": 570}}
+	asks := {{"at": ["/house/openings/0"], "needs": "platforms[].surface_above_grade"}}
+	some name, case in {
+		"at": [_high(1, _above(570)), set(), set(), spared],
+		"at, depth not shown": [object.union(_bare(0), _above(570)), set(), set(), spared],
+		"over": [_high(1, _above(571)), {_reading(0, 1, true)}, set(), set()],
+		"not shown, shallow": [_subject(0, 1), set(), asks, set()],
+		"not shown, deep": [_subject(0, _limit), {_reading(0, _limit, false)}, set(), set()],
+	}
+	_all == {"readings": case[1], "unknown": case[2], "exempt": case[3]} with input.doors as [case[0]]
+		with data.figures as {"egress": {"door_landing": {"min": _limit, "low": 570}}}
+}

@@ -12,7 +12,7 @@
 #     below_frost: {type: length, optional: true, relation: at least, about: how far below the frost depth a footing reaches}
 #     freestanding: {type: flag, optional: true, about: true where a freestanding deck reaches below frost as well}
 #     solid: {type: list, optional: true, about: ground on which a footing may stand above the frost depth}
-#   values: {beam: words, n: count, ground: words}
+#   values: {beam: part, n: count, ground: words}
 #   messages:
 #     outside: "footing {n} below beam {beam} is {have} deep, the limit is {limit}"
 #     within: "footing {n} below beam {beam} is {have} deep, the limit is {limit}"

@@ -10,7 +10,7 @@
 #   figures:
 #     near: {type: length, about: distance from the house within which the soil counts as disturbed}
 #     below_house: {type: length, relation: at least, about: how far below the underside of the house footing such a footing reaches}
-#   values: {beam: words, n: count, distance: length, near: length}
+#   values: {beam: part, n: count, distance: length, near: length}
 #   messages:
 #     outside: "footing {n} below beam {beam} stands {distance} from the house and is {have} deep, the house footing asks for {limit}"
 #     within: "footing {n} below beam {beam} stands {distance} from the house and is {have} deep, the house footing asks for {limit}"

@@ -10,7 +10,7 @@
 #   figures:
 #     max_share: {type: ratio, relation: at most, about: greatest pressure as a share of what the soil bears}
 #     dead_load: {type: pressure, about: dead load counted where the design states none}
-#   values: {beam: words, n: count, soil: pressure, dead: pressure}
+#   values: {beam: part, n: count, soil: pressure, dead: pressure}
 #   messages:
 #     outside: "footing {n} below beam {beam} presses {have} times as hard as its soil of {soil} bears, with {dead} of dead load"
 #     within: "footing {n} below beam {beam} presses {have} times as hard as its soil of {soil} bears, with {dead} of dead load"

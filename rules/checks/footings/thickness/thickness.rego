@@ -15,7 +15,7 @@
 #     area_unit: {type: length, optional: true, about: side of the square in which the table counts areas}
 #     thicknesses: {type: table, optional: true, value: length, keys: [load, soil, area], relation: at least, about: least thickness by what the footing carries}
 #     thicknesses_by_spans: {type: table, optional: true, value: length, keys: [load, soil, beam_span, joist_span], relation: at least, about: least thickness by the spans that meet there}
-#   values: {beam: words, n: count, kind: words}
+#   values: {beam: part, n: count, kind: words}
 #   messages:
 #     outside: "footing {n} below beam {beam} is {have} thick, the limit is {limit}"
 #     within: "footing {n} below beam {beam} is {have} thick, the limit is {limit}"

@@ -9,31 +9,29 @@
 #   applies_when: a guard is described
 #   reads: [guards/required]
 #   figures:
-#     single: {type: force, relation: at least, about: single load along the top}
-#     infill: {type: force, relation: at least, about: load on one square foot of infill}
+#     single: {type: force, optional: true, relation: at least, about: single load along the top}
+#     infill: {type: force, optional: true, relation: at least, about: load on a small area of the infill}
 #   values: {drop: length, trigger: length}
 #   messages:
 #     outside: "guard is made for {have} along its top, the limit is {limit}"
 #     infill: "infill is made for {have}, the limit is {limit}"
 #   exempt:
 #     low: "the drop is {drop}, a guard is asked for above {trigger}"
+#     low_from: "the drop is {drop}, a guard is asked for from {trigger} on"
 #   mend: ["a listed guard system, or a design with the loads stated on the drawing"]
 package checks.guards.load
 
 import data.figures.guards.load as figures
 import data.figures.guards.required
+import data.lib.guards
 
 applies if count(input.guards) > 0
 
-_low contains i if {
-	some i, guard in input.guards
-	guard.drop.value <= required.trigger
-	not guard.drop_partial
-}
+_low[i] := guards.low(required, guard) if some i, guard in input.guards
 
 _due[i] := guard if {
 	some i, guard in input.guards
-	not i in _low
+	not _low[i]
 }
 
 readings contains {
@@ -54,19 +52,15 @@ readings contains {
 }
 
 unknown contains {"at": guard.at, "needs": "guards[].listed_load"} if {
+	figures.single
 	some guard in _due
 	not guard.listed_load
 }
 
 unknown contains {"at": guard.at, "needs": "guards[].infill_load"} if {
+	figures.infill
 	some guard in _due
 	not guard.infill_load
 }
 
-exempt contains {
-	"at": guard.at, "because": "low",
-	"drop": guard.drop.value, "trigger": required.trigger,
-} if {
-	some i, guard in input.guards
-	i in _low
-}
+exempt contains guards.exempt(required, input.guards[i], drop) if some i, drop in _low

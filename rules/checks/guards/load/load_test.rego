@@ -11,7 +11,7 @@ _said(guards) := result if {
 		with data.figures as {"guards": {"load": {"single": _single, "infill": _infill}, "required": {"trigger": 762000000}}}
 }
 
-_bare(n) := {"at": [sprintf("/guards/%d", [n])], "edges": ["front"], "drop_partial": false}
+_bare(n) := {"at": [sprintf("/guards/%d", [n])], "edges": ["front"], "drops": []}
 
 _guard(n, single, infill) := object.union(_bare(n), {
 	"listed_load": {"value": single, "at": [sprintf("/guards/%d/listed_load", [n])]},
@@ -59,7 +59,7 @@ test_one_bad_of_two if {
 }
 
 test_low_guard_is_left_alone if {
-	low := object.union(_guard(0, 1, 1), {"drop": {"value": 1, "at": ["/d"]}})
+	low := object.union(_guard(0, 1, 1), {"drops": [{"out": 0, "field": "drop", "partial": false, "drop": {"value": 1, "at": ["/d"]}}]})
 	_said([low]) == {
 		"readings": set(), "unknown": set(),
 		"exempt": {{"at": ["/guards/0"], "because": "low", "drop": 1, "trigger": 762000000}},
@@ -70,4 +70,13 @@ test_no_subject_no_check if {
 	not load.applies with input as {"guards": []}
 	load.applies with input as {"guards": [_bare(0)]}
 	_said([]) == {"readings": set(), "unknown": set(), "exempt": set()}
+}
+
+test_load_that_the_set_does_not_name_is_left_alone if {
+	every name in ["single", "infill"] {
+		result := {"readings": load.readings, "unknown": load.unknown} with input as {"guards": [_guard(0, 1, 1), _bare(1)]}
+			with data.figures as {"guards": {"load": {name: 2}, "required": {"trigger": 762000000}}}
+		{row.figure | some row in result.readings} == {name}
+		count(result.unknown) == 1
+	}
 }

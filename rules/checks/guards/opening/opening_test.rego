@@ -10,7 +10,7 @@ _said(guards) := result if {
 }
 
 _bare(n) := {
-	"at": [sprintf("/guards/%d", [n])], "edges": ["front"], "drop_partial": false,
+	"at": [sprintf("/guards/%d", [n])], "edges": ["front"], "drops": [],
 	"infill_kind": {"value": "balusters", "at": [_place(n, "kind")]},
 }
 
@@ -96,18 +96,52 @@ test_one_bad_of_two if {
 	}
 }
 
+_drops(partial) := {"drops": [{"out": 0, "field": "drop", "partial": partial, "drop": {"value": 762000000, "at": ["/platforms/0/edges/front/drop"]}}]}
+
 test_low_guard_is_left_alone if {
-	drop := {"drop": {"value": 762000000, "at": ["/platforms/0/edges/front/drop"]}}
-	_said([object.union(_guard(0, _limit, _limit), drop)]) == {
+	_said([object.union(_guard(0, _limit, _limit), _drops(false))]) == {
 		"readings": set(), "unknown": set(),
 		"exempt": {{"at": ["/guards/0"], "because": "low", "drop": 762000000, "trigger": 762000000}},
 	}
-	partial := object.union(drop, {"drop_partial": true})
-	count(_said([object.union(_guard(0, _limit, _limit), partial)]).readings) == 2
+	count(_said([object.union(_guard(0, _limit, _limit), _drops(true))]).readings) == 2
 }
 
 test_no_subject_no_check if {
 	not opening.applies with input as {"guards": []}
 	opening.applies with input as {"guards": [_bare(0)]}
 	_said([]) == {"readings": set(), "unknown": set(), "exempt": set()}
+}
+
+_under(figures, guards) := result if {
+	result := {"readings": opening.readings, "unknown": opening.unknown} with input as {"guards": guards}
+		with data.figures as {"guards": {"opening": figures, "required": {"from": 1000000000}}}
+}
+
+test_widest_opening_is_within_at_the_limit if {
+	every value, outside in {99990000: false, 100000000: false, 100010000: true} {
+		_under({"widest": 100000000, "widest_below": 100000000}, [_guard(0, value, value)]) == {
+			"readings": {
+				{
+					"at": [_place(0, "opening")], "have": value, "figure": "widest", "limit": 100000000,
+					"outside": outside, "say": "widest",
+				},
+				{
+					"at": [_place(0, "bottom_gap")], "have": value, "figure": "widest_below", "limit": 100000000,
+					"outside": outside, "say": "widest_below",
+				},
+			},
+			"unknown": set(),
+		}
+	}
+	count(_under({"widest": 1, "widest_below": 1}, [_bare(0)]).unknown) == 2
+}
+
+test_gap_below_is_left_alone_where_the_set_says_nothing_of_it if {
+	_under({"widest": 120000000}, [_bare(0)]) == {"readings": set(), "unknown": {{"at": ["/guards/0"], "needs": "guards[].infill.opening"}}}
+	none := object.union(_bare(0), {"infill_kind": {"value": "none", "at": ["/guards/0/infill/kind"]}})
+	_under({"widest": 120000000}, [none]).readings == {{
+		"at": ["/guards/0/infill/kind"],
+		"figure": "widest", "limit": 120000000,
+		"outside": true, "say": "none_widest",
+	}}
 }

@@ -22,6 +22,7 @@
 #     whole: "guard posts are not notched at the fixing"
 #   exempt:
 #     low: "the drop is {drop}, a guard is asked for above {trigger}"
+#     low_from: "the drop is {drop}, a guard is asked for from {trigger} on"
 #     large: "notching of posts is not judged for {size}"
 #   mend:
 #     - "hold-downs that tie each post to joists or to blocking between joists"
@@ -30,6 +31,7 @@ package checks.guards.post_fixing
 
 import data.figures.guards.post_fixing as figures
 import data.figures.guards.required
+import data.lib.guards
 
 applies if count(input.guards) > 0
 
@@ -37,15 +39,11 @@ _open contains "other"
 
 _open contains "unknown"
 
-_low contains i if {
-	some i, guard in input.guards
-	guard.drop.value <= required.trigger
-	not guard.drop_partial
-}
+_low[i] := guards.low(required, guard) if some i, guard in input.guards
 
 _due[i] := guard if {
 	some i, guard in input.guards
-	not i in _low
+	not _low[i]
 }
 
 _loose[i] := guard.post_fixing if {
@@ -131,10 +129,7 @@ unknown contains {"at": guard.at, "needs": "guards[].posts.size"} if {
 	i in _sizeless
 }
 
-exempt contains {"at": guard.at, "because": "low", "drop": guard.drop.value, "trigger": required.trigger} if {
-	some i, guard in input.guards
-	i in _low
-}
+exempt contains guards.exempt(required, input.guards[i], drop) if some i, drop in _low
 
 exempt contains {"at": guard.post_notched.at, "because": "large", "size": guard.post_size.value} if {
 	some i, guard in _due

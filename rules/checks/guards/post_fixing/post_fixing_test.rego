@@ -11,7 +11,7 @@ _under(figures, guards) := result if {
 
 _said(guards) := _under(_figures, guards)
 
-_bare(n) := {"at": [sprintf("/guards/%d", [n])], "edges": ["front"], "drop_partial": false}
+_bare(n) := {"at": [sprintf("/guards/%d", [n])], "edges": ["front"], "drops": []}
 
 _at(n, field) := [sprintf("/guards/%d/posts/%s", [n, field])]
 
@@ -111,7 +111,7 @@ test_missing_notch_is_not_shown if {
 }
 
 test_low_guard_is_left_alone if {
-	low := object.union(_guard(0, "end grain", true, "4x4"), {"drop": {"value": 762000000, "at": ["/d"]}})
+	low := object.union(_guard(0, "end grain", true, "4x4"), {"drops": [{"out": 0, "field": "drop", "partial": false, "drop": {"value": 762000000, "at": ["/d"]}}]})
 	_said([low]) == {
 		"readings": set(), "unknown": set(),
 		"exempt": {{"at": ["/guards/0"], "because": "low", "drop": 762000000, "trigger": 762000000}},

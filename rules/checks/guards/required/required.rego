@@ -1,6 +1,6 @@
 # METADATA
 # title: Guard at an open edge
-# description: The greatest drop at an edge or within reach of it, against the drop above which the edge needs a guard.
+# description: The greatest drop at an edge or within reach of it, against the drop above which or from which the edge needs a guard, and the slope of the ground beside it where the set judges that.
 # custom:
 #   id: guards/required
 #   aliases: []
@@ -8,19 +8,27 @@
 #   why: People fall off edges, and a slope that drops away a step from the edge counts as part of the fall.
 #   applies_when: a platform has edges other than those at the house
 #   figures:
-#     trigger: {type: length, relation: at most, about: greatest drop without a guard}
+#     trigger: {type: length, optional: true, relation: at most, about: greatest drop without a guard}
+#     from: {type: length, optional: true, relation: less than, about: "drop from which on a guard is asked for, given instead of the greatest without one"}
+#     reach: {type: length, optional: true, about: "distance out from the edge within which the ground counts, straight below it alone where none is given"}
+#     slope: {type: slope, optional: true, relation: at most, about: steepest ground beside an edge without a guard}
 #   values: {edge: words, open: length}
 #   messages:
 #     outside: "the {edge} edge drops {have} and no guard is shown, one is asked for above {limit}"
+#     outside_from: "the {edge} edge drops {have} and no guard is shown, one is asked for from {limit} on"
 #     partial: "the {edge} edge drops {have} and {open} of it has no guard, one is asked for above {limit}"
+#     partial_from: "the {edge} edge drops {have} and {open} of it has no guard, one is asked for from {limit} on"
 #     within: "the {edge} edge drops {have}, a guard is asked for above {limit}"
+#     within_from: "the {edge} edge drops {have}, a guard is asked for from {limit} on"
+#     steep: "the ground beside the {edge} edge falls {have} and no guard is shown, one is asked for where it is steeper than {limit}"
 #     guarded: "the {edge} edge has a guard"
 #   mend:
 #     - "a guard along the whole edge"
-#     - "ground raised so that the drop, there and within 36 in of the edge, stays under the limit"
+#     - "ground raised so that the drop, there and within the distance that counts, stays under the limit"
 package checks.guards.required
 
 import data.figures.guards.required as figures
+import data.lib.guards
 
 applies if count(_open) > 0
 
@@ -42,72 +50,70 @@ _undrawn contains platform.at if {
 	not platform.area
 }
 
-_worst[i] := edge.drop if {
+# A set says above which drop, or from which on.
+_figure := "trigger" if figures.trigger
+
+else := "from"
+
+_say(key) := concat("", [key, guards.manner(figures)])
+
+_high[i] := drop if {
 	some i, edge in _bare
-	not edge.drop_within_36
+	drop := guards.worst(figures, edge.drops)
+	guards.calls(figures, drop.value)
 }
 
-_worst[i] := edge.drop_within_36 if {
-	some i, edge in _bare
-	not edge.drop
-}
+_low[i] := guards.low(figures, edge) if some i, edge in _bare
 
-_worst[i] := edge.drop if {
-	some i, edge in _bare
-	edge.drop.value >= edge.drop_within_36.value
-}
-
-_worst[i] := edge.drop_within_36 if {
-	some i, edge in _bare
-	edge.drop_within_36.value > edge.drop.value
-}
-
-readings contains {"at": edge.at, "figure": "trigger", "outside": false, "say": "guarded", "edge": edge.name} if {
+readings contains {"at": edge.at, "figure": _figure, "outside": false, "say": "guarded", "edge": edge.name} if {
 	some edge in _open
 	edge.guarded
 }
 
 readings contains {
-	"at": worst.at, "have": worst.value,
-	"figure": "trigger", "limit": figures.trigger,
-	"outside": true,
+	"at": drop.at, "have": drop.value,
+	"figure": _figure, "limit": figures[_figure],
+	"outside": true, "say": _say("outside"),
 	"edge": _bare[i].name,
 } if {
-	some i, worst in _worst
-	worst.value > figures.trigger
+	some i, drop in _high
 	not _bare[i].unguarded
 }
 
 readings contains {
-	"at": worst.at, "have": worst.value,
-	"figure": "trigger", "limit": figures.trigger,
-	"outside": true, "say": "partial",
+	"at": drop.at, "have": drop.value,
+	"figure": _figure, "limit": figures[_figure],
+	"outside": true, "say": _say("partial"),
 	"edge": _bare[i].name, "open": _bare[i].unguarded.value,
 } if {
-	some i, worst in _worst
-	worst.value > figures.trigger
+	some i, drop in _high
 }
 
 readings contains {
-	"at": worst.at, "have": worst.value,
-	"figure": "trigger", "limit": figures.trigger,
-	"outside": false,
+	"at": edge.ground_slope.at, "have": edge.ground_slope.value,
+	"figure": "slope", "limit": figures.slope,
+	"outside": true, "say": "steep",
+	"edge": edge.name,
+} if {
+	some i, edge in _bare
+	not _high[i]
+	guards.steep(figures, edge)
+}
+
+readings contains {
+	"at": drop.at, "have": drop.value,
+	"figure": _figure, "limit": figures[_figure],
+	"outside": false, "say": _say("within"),
 	"edge": _bare[i].name,
 } if {
-	some i, worst in _worst
-	worst.value <= figures.trigger
-	_bare[i].drop_within_36
+	some i, drop in _low
 }
 
-unknown contains {"at": edge.at, "needs": replace("platforms[].edges.<edge>.drop_within_36_in", "edge>", concat("", [edge.name, ">"]))} if {
+unknown contains {"at": edge.at, "needs": replace(concat("", ["platforms[].edges.<edge>.", field]), "edge>", concat("", [edge.name, ">"]))} if {
 	some i, edge in _bare
-	_worst[i].value <= figures.trigger
-	not edge.drop_within_36
-}
-
-unknown contains {"at": edge.at, "needs": replace("platforms[].edges.<edge>.drop", "edge>", concat("", [edge.name, ">"]))} if {
-	some i, edge in _bare
-	not _worst[i]
+	not _high[i]
+	not guards.steep(figures, edge)
+	some field in guards.missing(figures, edge)
 }
 
 unknown contains {"at": at, "needs": "platforms[].outline"} if some at in _undrawn

@@ -4,9 +4,13 @@ import data.checks.guards.required
 
 _trigger := 762000000 # 30 in, 762 mm
 
-_said(doc) := result if {
+_reach := 914400000 # 36 in
+
+_said(doc) := _under({"trigger": _trigger, "reach": _reach}, doc)
+
+_under(figures, doc) := result if {
 	result := {"readings": required.readings, "unknown": required.unknown} with input as doc
-		with data.figures as {"guards": {"required": {"trigger": _trigger}}}
+		with data.figures as {"guards": {"required": figures}}
 }
 
 _doc(edges) := {"platforms": [_drawn], "edges": edges}
@@ -15,23 +19,34 @@ _drawn := {"at": ["/platforms/0"], "outline": "rectangle"}
 
 _at(name, field) := concat("/", ["/platforms/0/edges", name, field])
 
-_edge(name) := {"at": [concat("/", ["/platforms/0/edges", name])], "platform": "A", "name": name, "house": false, "guarded": false}
+_edge(name) := _shows(name, {})
 
-_drop(name, value) := {"drop": {"value": value, "at": [_at(name, "drop")]}}
+# _shows is an edge with the drops given by field.
+_shows(name, drops) := {
+	"at": [concat("/", ["/platforms/0/edges", name])], "platform": "A", "name": name, "house": false, "guarded": false,
+	"drops": [_entry(name, drops, "drop", 0), _entry(name, drops, "drop_within_36_in", _reach), _entry(name, drops, "drop_within_1200_mm", 1200000000)],
+}
 
-_reach(name, value) := {"drop_within_36": {"value": value, "at": [_at(name, "drop_within_36_in")]}}
+_entry(name, drops, field, out) := object.union(
+	{"out": out, "field": field, "partial": false},
+	{"drop": {"value": value, "at": [_at(name, field)]} | value := drops[field]},
+)
 
-_shown(name, drop, reach) := object.union(_edge(name), object.union(_drop(name, drop), _reach(name, reach)))
+_drop(value) := {"drop": value}
+
+_within(value) := {"drop_within_36_in": value}
+
+_shown(name, drop, reach) := _shows(name, {"drop": drop, "drop_within_36_in": reach})
 
 _reading(name, field, value, outside) := {
 	"at": [_at(name, field)], "have": value,
 	"figure": "trigger", "limit": _trigger,
-	"outside": outside, "edge": name,
+	"outside": outside, "say": {true: "outside", false: "within"}[outside], "edge": name,
 }
 
 test_drop_above_the_trigger_is_outside if {
 	every step in [396875, 10000] {
-		_said(_doc([object.union(_edge("left"), _drop("left", _trigger + step))])) == {
+		_said(_doc([_shows("left", _drop(_trigger + step))])) == {
 			"readings": {_reading("left", "drop", _trigger + step, true)},
 			"unknown": set(),
 		}
@@ -70,14 +85,14 @@ test_ground_rising_within_reach_does_not_hide_the_drop if {
 }
 
 test_reach_alone_answers if {
-	_said(_doc([object.union(_edge("left"), _reach("left", _trigger))])) == {
+	_said(_doc([_shows("left", _within(_trigger))])) == {
 		"readings": {_reading("left", "drop_within_36_in", _trigger, false)},
 		"unknown": set(),
 	}
 }
 
 test_low_drop_without_reach_is_not_shown if {
-	_said(_doc([object.union(_edge("left"), _drop("left", _trigger))])) == {
+	_said(_doc([_shows("left", _drop(_trigger))])) == {
 		"readings": set(),
 		"unknown": {{"at": ["/platforms/0/edges/left"], "needs": "platforms[].edges.<left>.drop_within_36_in"}},
 	}
@@ -92,7 +107,7 @@ test_missing_drop_is_not_shown if {
 
 test_guarded_edge_is_within_whatever_its_drop if {
 	bare := object.union(_edge("front"), {"guarded": true, "guard": "G1"})
-	high := object.union(bare, _drop("front", 3048000000))
+	high := object.union(_shows("front", _drop(3048000000)), {"guarded": true, "guard": "G1"})
 	every edge in [bare, high] {
 		_said(_doc([edge])) == {
 			"readings": {{"at": ["/platforms/0/edges/front"], "figure": "trigger", "outside": false, "say": "guarded", "edge": "front"}},
@@ -131,10 +146,74 @@ test_no_subject_no_check if {
 }
 
 test_guard_that_stops_short_is_outside if {
-	partial := object.union(_edge("front"), {"guard": "G1", "unguarded": {"value": 609600000, "at": ["/platforms/0/edges/front"]}})
-	_said(_doc([object.union(partial, _drop("front", _trigger + 1))])).readings == {{
+	partial := object.union(_shows("front", _drop(_trigger + 1)), {"guard": "G1", "unguarded": {"value": 609600000, "at": ["/platforms/0/edges/front"]}})
+	_said(_doc([partial])).readings == {{
 		"at": ["/platforms/0/edges/front/drop"], "have": _trigger + 1,
 		"figure": "trigger", "limit": _trigger, "outside": true, "say": "partial",
 		"edge": "front", "open": 609600000,
 	}}
+}
+
+test_drop_from_which_a_guard_is_asked_for if {
+	every value, outside in {999990000: false, 1000000000: true} {
+		_under({"from": 1000000000}, _doc([_shows("left", _drop(value))])) == {
+			"readings": {{
+				"at": [_at("left", "drop")], "have": value,
+				"figure": "from", "limit": 1000000000,
+				"outside": outside, "say": {true: "outside_from", false: "within_from"}[outside], "edge": "left",
+			}},
+			"unknown": set(),
+		}
+	}
+	partial := object.union(_shows("left", _drop(1000000000)), {"unguarded": {"value": 1, "at": ["/e"]}})
+	{row.say | some row in _under({"from": 1000000000}, _doc([partial])).readings} == {"partial_from"}
+}
+
+test_distance_that_counts if {
+	wide := {"from": 1000000000, "reach": 1200000000}
+	_under(wide, _doc([_shown("left", 1, 999990000)])).unknown == {{
+		"at": ["/platforms/0/edges/left"], "needs": "platforms[].edges.<left>.drop_within_1200_mm",
+	}}
+	every value, outside in {999990000: false, 1000000000: true} {
+		result := _under(wide, _doc([_shows("left", {"drop": 1, "drop_within_1200_mm": value})]))
+		result.unknown == set()
+		[row.outside | some row in result.readings] == [outside]
+	}
+	_under({"from": 1000000000}, _doc([_shown("left", 1, 2000000000)])).readings == {{
+		"at": [_at("left", "drop")], "have": 1, "figure": "from", "limit": 1000000000,
+		"outside": false, "say": "within_from", "edge": "left",
+	}}
+}
+
+test_greatest_drop_further_out_answers_too if {
+	_said(_doc([_shows("left", {"drop_within_1200_mm": 1})])) == {
+		"readings": {_reading("left", "drop_within_1200_mm", 1, false)}, "unknown": set(),
+	}
+	_said(_doc([_shows("left", {"drop_within_1200_mm": _trigger + 1})])) == {
+		"readings": set(),
+		"unknown": {{"at": ["/platforms/0/edges/left"], "needs": "platforms[].edges.<left>.drop_within_36_in"}},
+	}
+}
+
+_sloping(rise, run) := object.union(_shows("left", _drop(600000000)), {"ground_slope": {"value": {"rise": rise, "run": run}, "at": ["/slope"]}})
+
+_canada := {"trigger": 600000000, "slope": {"rise": 1, "run": 2}}
+
+test_steep_ground_asks_for_a_guard if {
+	_under(_canada, _doc([_sloping(1, 2)])).readings == {{
+		"at": [_at("left", "drop")], "have": 600000000, "figure": "trigger", "limit": 600000000,
+		"outside": false, "say": "within", "edge": "left",
+	}}
+	_under(_canada, _doc([_sloping(5001, 10000)])) == {
+		"readings": {{
+			"at": ["/slope"], "have": {"rise": 5001, "run": 10000}, "figure": "slope", "limit": {"rise": 1, "run": 2},
+			"outside": true, "say": "steep", "edge": "left",
+		}},
+		"unknown": set(),
+	}
+	_under(_canada, _doc([_shows("left", _drop(1))])) == {
+		"readings": set(),
+		"unknown": {{"at": ["/platforms/0/edges/left"], "needs": "platforms[].edges.<left>.slope_within_1200_mm"}},
+	}
+	{row.figure | some row in _under(_canada, _doc([_shows("left", _drop(600010000))])).readings} == {"trigger"}
 }

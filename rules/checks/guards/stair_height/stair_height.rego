@@ -15,19 +15,18 @@
 #     outside: "stair guard height is {have}, the limit is {limit}"
 #   exempt:
 #     low: "the stair is {drop} above the ground, a guard is asked for above {trigger}"
+#     low_from: "the stair is {drop} above the ground, a guard is asked for from {trigger} on"
 #     none: "no guard is drawn on the stair"
 #   mend: ["a taller guard, measured plumb from the line of the tread edges"]
 package checks.guards.stair_height
 
 import data.figures.guards.stair_height as figures
 import data.figures.guards.stair_required as required
+import data.lib.guards
 
 applies if count(input.stair_guards) > 0
 
-_low contains i if {
-	some i, guard in input.stair_guards
-	guard.drop.value <= required.trigger
-}
+_low[i] := guards.low_stair(required, guard) if some i, guard in input.stair_guards
 
 readings contains {
 	"at": guard.height.at, "have": guard.height.value,
@@ -36,13 +35,13 @@ readings contains {
 } if {
 	some i, guard in input.stair_guards
 	guard.present
-	not i in _low
+	not _low[i]
 }
 
 unknown contains {"at": guard.at, "needs": "stairs[].guard.height"} if {
 	some i, guard in input.stair_guards
 	guard.present
-	not i in _low
+	not _low[i]
 	not guard.height
 }
 
@@ -51,11 +50,4 @@ exempt contains {"at": guard.at, "because": "none"} if {
 	not guard.present
 }
 
-exempt contains {
-	"at": guard.at, "because": "low",
-	"drop": guard.drop.value, "trigger": required.trigger,
-} if {
-	some i, guard in input.stair_guards
-	guard.present
-	i in _low
-}
+exempt contains guards.exempt(required, input.stair_guards[i], drop) if some i, drop in _low

@@ -9,25 +9,26 @@
 #   applies_when: a stair is described
 #   reads: [guards/stair-required]
 #   figures:
-#     sphere: {type: length, relation: less than, about: sphere that must not pass through a guard on a stair}
+#     sphere: {type: length, optional: true, relation: less than, about: sphere that must not pass through a guard on a stair}
+#     widest: {type: length, optional: true, relation: at most, about: "widest opening in a guard on a stair, given instead of the sphere"}
 #   values: {drop: length, trigger: length}
 #   messages:
 #     outside: "opening in the stair guard is {have}, a sphere of {limit} must not pass"
+#     widest: "opening in the stair guard is {have}, the limit is {limit}"
 #   exempt:
 #     low: "the stair is {drop} above the ground, a guard is asked for above {trigger}"
+#     low_from: "the stair is {drop} above the ground, a guard is asked for from {trigger} on"
 #     none: "no guard is drawn on the stair"
 #   mend: ["balusters closer together"]
 package checks.guards.stair_opening
 
 import data.figures.guards.stair_opening as figures
 import data.figures.guards.stair_required as required
+import data.lib.guards
 
 applies if count(input.stair_guards) > 0
 
-_low contains i if {
-	some i, guard in input.stair_guards
-	guard.drop.value <= required.trigger
-}
+_low[i] := guards.low_stair(required, guard) if some i, guard in input.stair_guards
 
 readings contains {
 	"at": guard.opening.at, "have": guard.opening.value,
@@ -36,13 +37,24 @@ readings contains {
 } if {
 	some i, guard in input.stair_guards
 	guard.present
-	not i in _low
+	not _low[i]
+}
+
+readings contains {
+	"at": guard.opening.at, "have": guard.opening.value,
+	"figure": "widest", "limit": figures.widest,
+	"outside": guard.opening.value > figures.widest,
+	"say": "widest",
+} if {
+	some i, guard in input.stair_guards
+	guard.present
+	not _low[i]
 }
 
 unknown contains {"at": guard.at, "needs": "stairs[].guard.opening"} if {
 	some i, guard in input.stair_guards
 	guard.present
-	not i in _low
+	not _low[i]
 	not guard.opening
 }
 
@@ -51,11 +63,4 @@ exempt contains {"at": guard.at, "because": "none"} if {
 	not guard.present
 }
 
-exempt contains {
-	"at": guard.at, "because": "low",
-	"drop": guard.drop.value, "trigger": required.trigger,
-} if {
-	some i, guard in input.stair_guards
-	guard.present
-	i in _low
-}
+exempt contains guards.exempt(required, input.stair_guards[i], drop) if some i, drop in _low

@@ -78,3 +78,20 @@ test_stair_without_a_guard_is_left_to_another_check if {
 	none := {"at": ["/stairs/0"], "stair": "ST1", "present": false, "drop": {"value": 1, "at": ["/stairs/0/total_rise"]}}
 	_said([none]) == {"readings": set(), "unknown": set(), "exempt": {{"at": ["/stairs/0"], "because": "none"}}}
 }
+
+test_widest_opening_is_within_at_the_limit if {
+	every value, outside in {100000000: false, 100010000: true} {
+		stair_opening.readings == {{
+			"at": [_place(0)], "have": value, "figure": "widest", "limit": 100000000,
+			"outside": outside, "say": "widest",
+		}} with input.stair_guards as [_subject(0, value)]
+			with data.figures as {"guards": {"stair_opening": {"widest": 100000000}, "stair_required": {"from": 1000000000}}}
+	}
+}
+
+test_stair_guard_from_a_height_on if {
+	every drop, because in {999990000: {"low_from"}, 1000000000: set()} {
+		{row.because | some row in stair_opening.exempt} == because with input.stair_guards as [object.union(_subject(0, 1), {"drop": {"value": drop, "at": ["/d"]}})]
+			with data.figures as {"guards": {"stair_opening": {"sphere": 100000000}, "stair_required": {"from": 1000000000}}}
+	}
+}

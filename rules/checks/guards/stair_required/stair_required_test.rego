@@ -25,7 +25,7 @@ _place(n) := sprintf("/stairs/%d/total_rise", [n])
 _reading(n, value, outside) := {
 	"at": [_place(n)], "have": value,
 	"figure": "trigger", "limit": _limit,
-	"outside": outside,
+	"outside": outside, "say": {true: "outside", false: "within"}[outside],
 }
 
 test_beyond_the_limit_is_outside if {
@@ -79,4 +79,14 @@ test_rise_without_risers_needs_the_risers if {
 	}
 	stair_required.unknown == {{"at": ["/stairs/0"], "needs": "stairs[].risers"}} with input as doc
 		with data.figures as _figures
+}
+
+test_height_from_which_a_guard_is_asked_for if {
+	every value, outside in {999990000: false, 1000000000: true} {
+		stair_required.readings == {{
+			"at": [_place(0)], "have": value, "figure": "from", "limit": 1000000000,
+			"outside": outside, "say": {true: "outside_from", false: "within_from"}[outside],
+		}} with input.stair_guards as [_subject(0, value)]
+			with data.figures as {"guards": {"stair_required": {"from": 1000000000}}}
+	}
 }

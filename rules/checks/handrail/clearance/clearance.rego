@@ -10,11 +10,12 @@
 #   reads: [handrail/required]
 #   figures:
 #     min: {type: length, relation: at least, about: least clear space behind the rail}
-#   values: {risers: count, from: count}
+#   values: {risers: count, from: count, rise: length, rise_from: length}
 #   messages:
 #     outside: "the clear space behind the handrail is {have}, the limit is {limit}"
 #   exempt:
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"
+#     low: "the stair rises {rise}, a handrail is asked for from {rise_from}"
 #     none: "no handrail is shown; see handrail/required"
 #   mend:
 #     - "longer brackets: look at the projection again"
@@ -32,16 +33,16 @@ readings contains {
 	"outside": rail.clearance.value < figures.min,
 } if {
 	some rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 }
 
 unknown contains {"at": rail.at, "needs": "stairs[].handrail.clearance"} if {
 	some rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 	not rail.clearance
 }
 
 exempt contains row if {
 	some rail in input.handrails
-	row := lib.spared(rail, required.from)
+	row := lib.spared(rail, required)
 }

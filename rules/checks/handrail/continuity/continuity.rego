@@ -11,7 +11,7 @@
 #   figures:
 #     continuous: {type: flag, relation: exactly, about: whether the rail runs the whole flight without a break}
 #     ended: {type: flag, relation: exactly, optional: true, about: whether ends return or end at a newel}
-#   values: {risers: count, from: count}
+#   values: {risers: count, from: count, rise: length, rise_from: length}
 #   messages:
 #     outside: "the handrail does not run the whole flight without a break"
 #     within: "the handrail runs the whole flight without a break"
@@ -19,7 +19,9 @@
 #     ended: "the ends of the handrail return or end at a newel"
 #   exempt:
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"
+#     low: "the stair rises {rise}, a handrail is asked for from {rise_from}"
 #     none: "no handrail is shown; see handrail/required"
+#     not_asked: "this set asks neither for a handrail without a break nor for ends that return"
 #   mend:
 #     - "carry the rail from above the top riser to above the lowest"
 #     - "return the ends to the wall or a post"
@@ -40,13 +42,13 @@ readings contains {
 } if {
 	figures.continuous
 	some rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 }
 
 unknown contains {"at": rail.at, "needs": "stairs[].handrail.continuous"} if {
 	figures.continuous
 	some rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 	not rail.continuous
 }
 
@@ -58,17 +60,24 @@ readings contains {
 } if {
 	figures.ended
 	some rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 }
 
 unknown contains {"at": rail.at, "needs": "stairs[].handrail.returns"} if {
 	figures.ended
 	some rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 	not rail.returns
 }
 
 exempt contains row if {
 	some rail in input.handrails
-	row := lib.spared(rail, required.from)
+	row := lib.spared(rail, required)
+}
+
+exempt contains {"at": rail.at, "because": "not_asked"} if {
+	not figures.continuous
+	not figures.ended
+	some rail in input.handrails
+	not lib.spared(rail, required)
 }

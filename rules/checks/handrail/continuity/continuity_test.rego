@@ -100,3 +100,12 @@ test_one_of_two_is_outside if {
 	} with input.handrails as [_rail("/stairs/0/handrail", true, true), _rail("/stairs/1/handrail", false, true)]
 		with data.figures as _both
 }
+
+test_set_asks_for_neither[name] if {
+	some name, figures in {"left out": {"continuous": false}, "refused": {"continuous": false, "ended": false}}
+	_said == {
+		"readings": set(), "unknown": set(),
+		"exempt": {{"at": ["/stairs/0/handrail"], "because": "not_asked"}},
+	} with input.handrails as [_rail("/stairs/0/handrail", false, false)]
+		with data.figures as _figures(figures)
+}

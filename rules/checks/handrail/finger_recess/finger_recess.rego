@@ -14,7 +14,7 @@
 #     reach_max: {type: length, relation: at most, about: greatest distance from the widest part down to where the recess has its depth}
 #     width_min: {type: length, relation: at least, about: least width of the profile above the recess}
 #     width_max: {type: length, relation: at most, about: greatest width of the profile above the recess}
-#   values: {perimeter: length, perimeter_max: length, risers: count, from: count}
+#   values: {perimeter: length, perimeter_max: length, risers: count, from: count, rise: length, rise_from: length}
 #   messages:
 #     outside: "the finger recess starts {have} below the top of the handrail, the limit is {limit}"
 #     depth: "the finger recess is {have} deep, the limit is {limit}"
@@ -22,6 +22,7 @@
 #     width: "the handrail is {have} wide above the finger recess, the limit is {limit}"
 #   exempt:
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"
+#     low: "the stair rises {rise}, a handrail is asked for from {rise_from}"
 #     none: "no handrail is shown; see handrail/required"
 #     plain: "no finger recess is shown; see handrail/grip"
 #     small: "a perimeter of {perimeter} needs no finger recess, one is asked for over {perimeter_max}"
@@ -38,7 +39,7 @@ applies if count(input.handrails) > 0
 
 _recessed contains rail if {
 	some rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 	lib.recessed(rail)
 }
 
@@ -99,12 +100,12 @@ unknown contains {"at": rail.at, "needs": "stairs[].handrail.profile.width_above
 
 exempt contains row if {
 	some rail in input.handrails
-	row := lib.spared(rail, required.from)
+	row := lib.spared(rail, required)
 }
 
 exempt contains {"at": rail.at, "because": "plain"} if {
 	some rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 	not lib.recessed(rail)
 }
 

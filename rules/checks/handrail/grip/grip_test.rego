@@ -158,3 +158,17 @@ test_one_of_two_is_outside if {
 	} with input.handrails as [_round("0", 38100000), _shaped("1", 152400000, 63500000)]
 		with data.figures as _figures
 }
+
+test_large_perimeter_where_no_recess_counts if {
+	figures := {"handrail": {"required": {"from": 4, "sides": 1}, "grip": object.union(_figures.handrail.grip, {"recess": false})}}
+	rail := object.union(_shaped("0", 158750001, 57150001), _fact("0", "recess_depth", "finger_recess/depth", 7937500))
+	_said == {
+		"readings": {
+			_reading("0", "perimeter", "perimeter", "perimeter_min", 158750001, false),
+			_reading("0", "perimeter", "perimeter", "perimeter_max", 158750001, true),
+			_reading("0", "width", "width", "width_max", 57150001, true),
+		},
+		"unknown": set(), "exempt": set(),
+	} with input.handrails as [rail]
+		with data.figures as figures
+}

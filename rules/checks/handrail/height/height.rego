@@ -10,12 +10,13 @@
 #   reads: [handrail/required]
 #   figures:
 #     min: {type: length, relation: at least, about: least height above the line of the nosings}
-#     max: {type: length, relation: at most, about: greatest height above the line of the nosings}
-#   values: {risers: count, from: count}
+#     max: {type: length, relation: at most, optional: true, about: greatest height above the line of the nosings}
+#   values: {risers: count, from: count, rise: length, rise_from: length}
 #   messages:
 #     outside: "the handrail is {have} above the nosings, the limit is {limit}"
 #   exempt:
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"
+#     low: "the stair rises {rise}, a handrail is asked for from {rise_from}"
 #     none: "no handrail is shown; see handrail/required"
 #   mend:
 #     - "set the rail again, measured plumb from the line of the nosings"
@@ -33,7 +34,7 @@ readings contains {
 	"outside": rail.height.value < figures.min,
 } if {
 	some rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 }
 
 readings contains {
@@ -42,7 +43,7 @@ readings contains {
 	"outside": _top[i].value > figures.max,
 } if {
 	some i, rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 }
 
 _top[i] := rail.height_max if some i, rail in input.handrails
@@ -54,11 +55,11 @@ _top[i] := rail.height if {
 
 unknown contains {"at": rail.at, "needs": "stairs[].handrail.height"} if {
 	some rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 	not rail.height
 }
 
 exempt contains row if {
 	some rail in input.handrails
-	row := lib.spared(rail, required.from)
+	row := lib.spared(rail, required)
 }

@@ -77,3 +77,11 @@ test_greatest_measured_height_counts_upwards if {
 	} with input.handrails as [rail]
 		with data.figures as _figures
 }
+
+test_no_greatest_height if {
+	_said == {
+		"readings": {{"at": ["/stairs/0/handrail/height"], "have": 965200001, "figure": "min", "limit": 863600000, "outside": false}},
+		"unknown": set(), "exempt": set(),
+	} with input.handrails as [_rail("/stairs/0/handrail", 965200001)]
+		with data.figures as {"handrail": {"height": {"min": 863600000}, "required": {"sides": 1}}}
+}

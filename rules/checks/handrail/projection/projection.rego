@@ -10,11 +10,12 @@
 #   reads: [handrail/required]
 #   figures:
 #     max: {type: length, relation: at most, about: greatest projection into the stair on either side}
-#   values: {risers: count, from: count}
+#   values: {risers: count, from: count, rise: length, rise_from: length}
 #   messages:
 #     outside: "the handrail stands out {have} into the stair, the limit is {limit}"
 #   exempt:
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"
+#     low: "the stair rises {rise}, a handrail is asked for from {rise_from}"
 #     none: "no handrail is shown; see handrail/required"
 #   mend:
 #     - "brackets or a profile that stand out less: look at the clear space behind it again"
@@ -32,16 +33,16 @@ readings contains {
 	"outside": rail.projection.value > figures.max,
 } if {
 	some rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 }
 
 unknown contains {"at": rail.at, "needs": "stairs[].handrail.projection"} if {
 	some rail in input.handrails
-	not lib.spared(rail, required.from)
+	not lib.spared(rail, required)
 	not rail.projection
 }
 
 exempt contains row if {
 	some rail in input.handrails
-	row := lib.spared(rail, required.from)
+	row := lib.spared(rail, required)
 }

@@ -76,3 +76,29 @@ test_one_of_two_is_outside if {
 	} with input.handrails as [_on("/stairs/0/handrail", 7, 1), _none("/stairs/1", 7)]
 		with data.figures as _figures(1)
 }
+
+_other := {"handrail": {"required": {"rise_from": 1000, "sides": 1}}}
+
+_rises(value) := {"at": ["/stairs/0"], "present": false, "rise": {"value": value, "at": ["/stairs/0/total_rise"]}}
+
+test_from_so_much_rise[name] if {
+	some name, case in {
+		"under": [999, set(), {{"at": ["/stairs/0"], "because": "low", "rise": 999, "rise_from": 1000}}],
+		"at": [1000, {{"at": ["/stairs/0"], "have": 0, "figure": "sides", "limit": 1, "outside": true, "say": "rise", "rise": 1000, "rise_from": 1000}}, set()],
+	}
+	_said == {"readings": case[1], "unknown": set(), "exempt": case[2]} with input.handrails as [_rises(case[0])]
+		with data.figures as _other
+}
+
+test_rise_not_shown if {
+	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0"], "needs": "stairs[].total_rise"}}, "exempt": set()} with input.handrails as [{"at": ["/stairs/0"], "present": false}]
+		with data.figures as _other
+}
+
+test_asked_for_on_every_stair if {
+	_said == {
+		"readings": {{"at": ["/stairs/0"], "have": 0, "figure": "sides", "limit": 1, "outside": true, "say": "none"}},
+		"unknown": set(), "exempt": set(),
+	} with input.handrails as [{"at": ["/stairs/0"], "present": false}]
+		with data.figures as {"handrail": {"required": {"sides": 1}}}
+}

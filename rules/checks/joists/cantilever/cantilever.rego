@@ -5,10 +5,11 @@
 #   id: joists/cantilever
 #   aliases: []
 #   consequence: structure
-#   why: A cantilever lifts the joists off their far support, and its tip moves more with every inch.
+#   why: A cantilever lifts the joists off their far support, and the longer it is, the more its tip moves.
 #   applies_when: joists run past their last support
 #   figures:
-#     max_ratio: {type: ratio, relation: at most, about: greatest cantilever as a share of the span behind it}
+#     max: {type: length, optional: true, relation: at most, about: greatest cantilever whatever the span behind it}
+#     max_ratio: {type: ratio, optional: true, relation: at most, about: greatest cantilever as a share of the span behind it}
 #     groups: {type: groups, optional: true, about: species that share the rows of the table}
 #     grades: {type: list, optional: true, about: grades that the table was made for}
 #     live_steps: {type: steps, optional: true, about: load column under which a live load is read}
@@ -18,6 +19,7 @@
 #   messages:
 #     outside: "cantilever is {cantilever} on a back-span of {back_span}, the limit is {limit} of it"
 #     within: "cantilever is {cantilever} on a back-span of {back_span}, the limit is {limit} of it"
+#     most: "cantilever is {have}, the limit is {limit}"
 #     table: "cantilever is {have}, the table gives {limit} on a back-span of {back_span}"
 #     table_by_spacing: "cantilever is {have}, the table gives {limit} for joists at {spacing}"
 #     not_permitted: "cantilever is {cantilever}, the table gives none on a back-span of {back_span}"
@@ -98,11 +100,24 @@ _table[i] := {
 	is_null(_limit[i])
 }
 
+_most[i] := {
+	"at": joist.cantilever.at, "have": joist.cantilever.value,
+	"figure": "max", "limit": figures.max,
+	"outside": joist.cantilever.value > figures.max, "say": "most",
+} if {
+	some i, joist in input.joist_cantilevers
+}
+
 _row[i] := row if some i, row in _table
 
 _row[i] := row if {
 	some i, row in _ratio
 	not _table[i]
+}
+
+_row[i] := row if {
+	some i, row in _most
+	not figures.max_ratio
 }
 
 # A row that is inside stays open while the table, which may give less, cannot be read.
@@ -123,6 +138,12 @@ _open contains i if {
 readings contains spans.beside(row, input.joist_cantilevers[i]) if {
 	some i, row in _row
 	not i in _open
+}
+
+# A limit that stands beside the share is told beside it.
+readings contains row if {
+	some row in _most
+	figures.max_ratio
 }
 
 readings contains row if {

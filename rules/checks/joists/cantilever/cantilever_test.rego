@@ -188,3 +188,19 @@ test_table_by_spacing_asks_for_the_spacing if {
 		"unknown": _asked({"platforms[].joists.spacing"}),
 	}
 }
+
+_most(past, outside) := {"at": ["/c"], "have": past, "figure": "max", "limit": 600000000, "outside": outside, "say": "most"}
+
+test_greatest_length_alone if {
+	every past, outside in {600000000: false, 600010000: true} {
+		_under({"max": 600000000}, [_joist(past, 1)]) == {"readings": {_most(past, outside)}, "unknown": set()}
+	}
+	_under({"max": 600000000}, [_base]) == {"readings": set(), "unknown": _asked({"platforms[].beams"})}
+}
+
+test_greatest_length_beside_the_share if {
+	_under(object.union(_quarter, {"max": 600000000}), [_joist(600010000, 2400000000)]).readings == {
+		_most(600010000, true),
+		_ratio(600010000, 2400000000, true),
+	}
+}

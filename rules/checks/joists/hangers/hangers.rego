@@ -9,7 +9,7 @@
 #   applies_when: joists end at a ledger or a flush beam
 #   figures:
 #     required: {type: flag, relation: exactly, about: true where joists hang in hangers at a face}
-#   values: {where: words}
+#   values: {where: part}
 #   messages:
 #     outside: "joists end at the {where} without hangers"
 #     within: "joists hang in hangers at the {where}"

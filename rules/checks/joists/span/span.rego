@@ -12,12 +12,14 @@
 #     groups: {type: groups, about: species that share the rows of the table}
 #     grades: {type: list, about: grades that the table was made for}
 #     live_steps: {type: steps, about: load column under which a live load is read}
-#     spans: {type: table, value: length, keys: [group, size, spacing, load], relation: at most, about: greatest span of the joists}
-#   values: {from: words, to: words, species: words, grade: words, size: words, spacing: length, load: pressure}
+#     without_snow: {type: flag, optional: true, about: true where the table is not read by snow}
+#     spans: {type: table, value: length, gaps: true, keys: [group, size, spacing, load], relation: at most, about: greatest span of the joists}
+#   values: {from: part, to: part, species: words, grade: words, size: words, spacing: length, load: pressure}
 #   messages:
 #     outside: "joists span {have} from {from} to {to}, the limit is {limit}"
 #     within: "joists span {have} from {from} to {to}, the limit is {limit}"
 #     not_permitted: "joists of this size are not permitted at this spacing and load"
+#     left_out: "this set does not hold the cell of the table for joists of {size} at {spacing}: the printed table or an engineer is needed"
 #     beyond_species: "species {species} is outside this table: an engineer is needed"
 #     beyond_grade: "grade {grade} is outside this table: an engineer is needed"
 #     beyond_size: "joists of {size} are outside this table: an engineer is needed"
@@ -75,6 +77,14 @@ _row[i] := {"at": span.at, "figure": "spans", "cell": _cell[i], "outside": true,
 	is_null(_limit[i])
 }
 
+_row[i] := {
+	"at": span.at, "figure": "spans", "cell": _cell[i], "outside": true, "say": "left_out",
+	"size": span.size.value, "spacing": span.spacing.value,
+} if {
+	some i, span in input.joist_spans
+	is_string(_limit[i])
+}
+
 # What is not shown matters only where more of it could still bring the span outside.
 _open contains i if {
 	some i, span in input.joist_spans
@@ -99,7 +109,11 @@ _needs[i] contains need if {
 	i in _open
 	not _beyond[i]
 	some need in spans.missing(span)
+	not need in _idle
 }
+
+# A table that is not read by snow does not ask for it.
+_idle contains "site.ground_snow_load" if figures.without_snow
 
 _needs[i] contains need if {
 	some i, span in input.joist_spans

@@ -164,3 +164,31 @@ test_no_subject_no_check if {
 	span.applies with input as {"joist_spans": [_base]}
 	_said([]) == {"readings": set(), "unknown": set()}
 }
+
+_dry := object.union(object.remove(_figures, ["live_steps"]), {
+	"live_steps": [{"upto": 40 * _psf, "read": 40 * _psf}],
+	"without_snow": true,
+	"spans": {
+		"breaks": {"spacing": [16 * _inch, 24 * _inch], "load": [40 * _psf]},
+		"cells": {"southern pine": {"2x10": [[168 * _inch], ["not in this table"]]}, "redwood group": {"2x10": [[1], [1]]}},
+	},
+})
+
+test_table_that_is_not_read_by_snow if {
+	row := _row(168 * _inch, 168 * _inch, ["southern pine", "2x10", 0, 0], false)
+	bare := object.remove(_member(168 * _inch), ["ground_snow_load"])
+	_under(_dry, [bare]) == {"readings": {row}, "unknown": set()}
+	_under(_dry, [object.union(bare, {"ground_snow_load": _shown("/site/ground_snow_load", 90 * _psf)})]) == {"readings": {row}, "unknown": set()}
+	_under(_dry, [object.remove(bare, ["live_load"])]) == {"readings": set(), "unknown": {{"at": ["/site"], "needs": "site.live_load"}}}
+}
+
+test_cell_that_the_set_does_not_hold if {
+	wide := object.union(_member(_inch), {"spacing": _shown("/platforms/0/joists/spacing", 24 * _inch)})
+	_under(_dry, [wide]) == {
+		"readings": {{
+			"at": wide.at, "figure": "spans", "cell": ["southern pine", "2x10", 1, 0], "outside": true, "say": "left_out",
+			"size": "2x10", "spacing": 24 * _inch,
+		}},
+		"unknown": set(),
+	}
+}

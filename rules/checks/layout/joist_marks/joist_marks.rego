@@ -11,7 +11,7 @@
 #     short: {type: length, relation: at most, about: greatest distance from the mark over a short length}
 #     short_under: {type: length, about: length below which a layout is short}
 #     long: {type: length, relation: at most, about: greatest distance from the mark over a longer length}
-#   values: {n: count, on: words, missing: count, extra: count}
+#   values: {n: count, on: part, missing: count, extra: count}
 #   messages:
 #     outside: "mark {n} on the {on} is off its place by {have}, the limit is {limit}"
 #     within: "marks on the {on} are within {have} of their places"

@@ -5,7 +5,7 @@
 #   id: scope/hot-tub
 #   aliases: []
 #   consequence: structure
-#   why: Water, tub and bathers weigh more than twice what a deck is made for, on a few square feet.
+#   why: Water, tub and bathers weigh more than twice what a deck is made for, on a small part of it.
 #   applies_when: something that stands on the framing is described
 #   figures:
 #     covered: {type: flag, relation: exactly, about: true where the set's tables hold for it}

@@ -1,6 +1,6 @@
 # METADATA
 # title: Landing depth
-# description: The depth of every landing in the direction of travel, against the set's limit.
+# description: The depth of every landing in the direction of travel, against the set's limit. The set may spare the top of a few risers that no door swings over.
 # custom:
 #   id: stairs/landing
 #   aliases: []
@@ -9,10 +9,12 @@
 #   applies_when: a stair is described
 #   figures:
 #     min: {type: length, relation: at least, about: least depth in the direction of travel}
-#   values: {where: words}
+#     few: {type: count, relation: at most, optional: true, about: risers up to which no landing is asked for at the top of a stair whose doors keep clear of it}
+#   values: {where: words, risers: count, few: count}
 #   messages:
 #     outside: "the landing ({where}) is {have} deep in the direction of travel, the limit is {limit}"
-#   exempt: {}
+#   exempt:
+#     few: "the flight below has {risers} risers and no door swings over it; up to {few} no landing is asked for"
 #   mend:
 #     - "a deeper landing"
 package checks.stairs.landing
@@ -29,9 +31,21 @@ readings contains {
 	"where": landing.where,
 } if {
 	some landing in input.landings
+	not _spared(landing)
+}
+
+_spared(landing) if {
+	landing.risers.value <= figures.few
+	landing.doors_apart.value
+}
+
+exempt contains {"at": landing.at, "because": "few", "risers": landing.risers.value, "few": figures.few} if {
+	some landing in input.landings
+	_spared(landing)
 }
 
 unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} if {
 	some landing in input.landings
 	not landing.depth
+	not _spared(landing)
 }

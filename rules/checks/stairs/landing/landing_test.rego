@@ -50,3 +50,31 @@ test_not_shown_further_down if {
 	}} with input.landings as [{"at": ["/stairs/0"], "where": "between"}, {"at": ["/stairs/0"], "where": "bottom"}]
 		with data.figures as _figures
 }
+
+test_few_risers_and_doors_apart[name] if {
+	spared := {{"at": ["/stairs/0"], "because": "few", "risers": 3, "few": 3}}
+	some name, case in {
+		"three": [3, true, set(), spared],
+		"four": [4, true, {{"at": ["/stairs/0"], "needs": "stairs[].landing_top"}}, set()],
+		"a door over it": [3, false, {{"at": ["/stairs/0"], "needs": "stairs[].landing_top"}}, set()],
+	}
+	object.union(_said, {"exempt": check.exempt}) == {"readings": set(), "unknown": case[2], "exempt": case[3]} with input.landings as [{
+		"at": ["/stairs/0"], "where": "top",
+		"risers": {"value": case[0], "at": ["/stairs/0/risers"]},
+		"doors_apart": {"value": case[1], "at": ["/house/openings/0"]},
+	}]
+		with data.figures as {"stairs": {"landing": {"min": 860, "few": 3}}}
+}
+
+test_few_risers_over_a_shallow_landing if {
+	object.union(_said, {"exempt": check.exempt}) == {
+		"readings": set(), "unknown": set(),
+		"exempt": {{"at": ["/stairs/0"], "because": "few", "risers": 2, "few": 3}},
+	} with input.landings as [{
+		"at": ["/stairs/0"], "where": "top",
+		"depth": {"value": 1, "at": ["/stairs/0/landing_top/out"]},
+		"risers": {"value": 2, "at": ["/stairs/0/risers"]},
+		"doors_apart": {"value": true, "at": ["/house/openings/0"]},
+	}]
+		with data.figures as {"stairs": {"landing": {"min": 860, "few": 3}}}
+}

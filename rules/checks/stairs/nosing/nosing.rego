@@ -10,13 +10,13 @@
 #   figures:
 #     min: {type: length, relation: at least, about: least projection of a nosing}
 #     max: {type: length, relation: at most, about: greatest projection of a nosing}
-#     not_from: {type: length, relation: at least, about: tread depth from which no nosing is asked for}
+#     not_from: {type: length, relation: at least, optional: true, about: tread depth from which no nosing is asked for}
 #   values: {tread: length, not_from: length}
 #   messages:
 #     outside: "the nosing reaches out {have}, the limit is {limit}"
 #   exempt:
 #     open: "risers are open, a nosing is asked for with closed ones"
-#     deep: "treads are {tread} deep, from {not_from} no nosing is asked for"
+#     deep: "tread depth is {tread}, from {not_from} no nosing is asked for"
 #   mend:
 #     - "treads of another width on the same stringers"
 package checks.stairs.nosing
@@ -30,8 +30,12 @@ _deep(flight) if flight.tread_min.value >= figures.not_from
 
 _weighed(flight) if {
 	flight.risers_closed.value == true
-	flight.tread_min.value < figures.not_from
+	_shallow(flight)
 }
+
+_shallow(_) if not figures.not_from
+
+_shallow(flight) if flight.tread_min.value < figures.not_from
 
 readings contains {
 	"at": flight.nosing.at, "have": flight.nosing.value,
@@ -73,6 +77,7 @@ unknown contains {"at": flight.at, "needs": "stairs[].riser_opening"} if {
 
 unknown contains {"at": flight.at, "needs": lib.field(flight, "tread_depth")} if {
 	some flight in input.flights
+	figures.not_from
 	flight.risers_closed.value == true
 	not flight.tread_min
 }

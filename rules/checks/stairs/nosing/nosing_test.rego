@@ -77,3 +77,15 @@ test_left_alone_or_not_shown[name] if {
 	_said == {"readings": set(), "unknown": case[2], "exempt": case[1]} with input.flights as [object.union_n(array.concat([{"at": ["/stairs/0"]}], case[0]))]
 		with data.figures as _figures
 }
+
+test_treads_of_any_depth[name] if {
+	some name, case in {"at": [25, false], "over": [26, true]}
+	_said == {
+		"readings": {
+			{"at": ["/stairs/0/nosing"], "have": case[0], "figure": "min", "limit": 0, "outside": false},
+			{"at": ["/stairs/0/nosing"], "have": case[0], "figure": "max", "limit": 25, "outside": case[1]},
+		},
+		"unknown": set(), "exempt": set(),
+	} with input.flights as [object.union_n([{"at": ["/stairs/0"]}, _closed, {"nosing": {"value": case[0], "at": ["/stairs/0/nosing"]}}])]
+		with data.figures as {"stairs": {"nosing": {"min": 0, "max": 25}}}
+}

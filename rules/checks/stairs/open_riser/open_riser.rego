@@ -1,6 +1,6 @@
 # METADATA
 # title: Opening between treads
-# description: The opening of open risers against the sphere that must not go through it, where the opening lies higher above grade than the set's trigger.
+# description: The opening of open risers against the sphere that must not go through it, at any height or where the opening lies higher above grade than the set's trigger.
 # custom:
 #   id: stairs/open-riser
 #   aliases: []
@@ -9,7 +9,7 @@
 #   applies_when: a flight of stairs is described
 #   figures:
 #     sphere: {type: length, relation: less than, about: diameter of the sphere that must not go through}
-#     trigger: {type: length, relation: more than, about: height above grade over which an opening is limited}
+#     trigger: {type: length, relation: more than, optional: true, about: height above grade over which an opening is limited}
 #   values: {above: length, trigger: length}
 #   messages:
 #     outside: "the opening between treads is {have}, a sphere of {limit} must not go through"
@@ -26,6 +26,8 @@ import data.lib.stairs as lib
 applies if count(input.flights) > 0
 
 _weighed(flight) if flight.opening_above.value > figures.trigger
+
+_weighed(_) if not figures.trigger
 
 # An opening that is small enough is so at any height.
 _weighed(flight) if {
@@ -63,6 +65,7 @@ unknown contains {"at": flight.at, "needs": "stairs[].riser_opening"} if {
 
 unknown contains {"at": flight.at, "needs": lib.rise_field(flight)} if {
 	some flight in input.flights
+	figures.trigger
 	flight.riser_opening.value >= figures.sphere
 	not flight.opening_above
 }

@@ -86,3 +86,9 @@ test_large_at_an_unknown_height if {
 	}]
 		with data.figures as _figures
 }
+
+test_at_any_height[name] if {
+	some name, flight in {"low": _at_height(101600000, 1), "height not shown": {"at": ["/stairs/0"], "riser_opening": {"value": 101600000, "at": ["/stairs/0/riser_opening"]}}}
+	_said == {"readings": _readings("/stairs/0", 101600000, true), "unknown": set(), "exempt": set()} with input.flights as [flight]
+		with data.figures as {"stairs": {"open_riser": {"sphere": 101600000}}}
+}

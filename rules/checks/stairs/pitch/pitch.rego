@@ -9,6 +9,9 @@
 #   applies_when: a flight of stairs is described
 #   figures:
 #     max: {type: angle, relation: at most, about: greatest angle of the line of nosings}
+#     max_secondary: {type: angle, relation: at most, optional: true, about: "greatest angle of a secondary stair, where the set tells uses apart"}
+#     max_service: {type: angle, relation: at most, optional: true, about: "greatest angle of a service stair, where the set tells uses apart"}
+#     max_accessible: {type: angle, relation: at most, optional: true, about: "greatest angle of an accessible stair, where the set tells uses apart"}
 #     min: {type: angle, relation: at least, about: least angle of the line of nosings, optional: true}
 #   messages:
 #     outside: "the flight has a pitch of {have}, the limit is {limit}"
@@ -24,10 +27,11 @@ applies if count(input.flights) > 0
 
 readings contains {
 	"at": flight.pitch.at, "have": flight.pitch.value,
-	"figure": "max", "limit": figures.max,
-	"outside": flight.pitch.value > figures.max,
+	"figure": figure, "limit": figures[figure],
+	"outside": flight.pitch.value > figures[figure],
 } if {
 	some flight in input.flights
+	figure := lib.at_most(figures, "max", flight, flight.pitch.value)
 }
 
 readings contains {
@@ -36,6 +40,12 @@ readings contains {
 	"outside": flight.pitch.value < figures.min,
 } if {
 	some flight in input.flights
+}
+
+unknown contains {"at": lib.stair(flight), "needs": "stairs[].use"} if {
+	some flight in input.flights
+	value := flight.pitch.value
+	not lib.at_most(figures, "max", flight, value)
 }
 
 unknown contains {"at": flight.at, "needs": lib.step_field(flight)} if {

@@ -61,3 +61,27 @@ test_one_of_two_is_outside if {
 	} with input.flights as [_flight("/stairs/0", 42000000), _flight("/stairs/1", 43000000)]
 		with data.figures as _figures
 }
+
+_of_uses := {"stairs": {"pitch": {"max": 37, "max_secondary": 41, "max_service": 47, "max_accessible": 32}}}
+
+_by(figure, value, outside) := {{
+	"at": ["/stairs/0/tread_depth"], "have": value, "figure": figure, "limit": _of_uses.stairs.pitch[figure], "outside": outside,
+}}
+
+test_use[use] if {
+	some use, case in {"main": ["max", 37], "secondary": ["max_secondary", 41], "service": ["max_service", 47], "accessible": ["max_accessible", 32]}
+	every value, outside in {case[1]: false, case[1] + 1: true} {
+		_said == {"readings": _by(case[0], value, outside), "unknown": set()} with input.flights as [object.union(_flight("/stairs/0", value), {"use": {"value": use, "at": ["/stairs/0/use"]}})]
+			with data.figures as _of_uses
+	}
+}
+
+test_use_not_shown[name] if {
+	some name, case in {
+		"inside all": [32, _by("max_accessible", 32, false), set()],
+		"between": [33, set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}],
+		"outside all": [48, _by("max_service", 48, true), set()],
+	}
+	_said == {"readings": case[1], "unknown": case[2]} with input.flights as [_flight("/stairs/0", case[0])]
+		with data.figures as _of_uses
+}

@@ -63,3 +63,49 @@ test_rise_not_shown if {
 	}]
 		with data.figures as _figures
 }
+
+_of_uses := {"stairs": {"riser_height": {"max": 190, "max_secondary": 200, "max_service": 220, "max_accessible": 180}}}
+
+_used(use, value) := object.union(_flight("/stairs/0", value), {"use": {"value": use, "at": ["/stairs/0/use"]}})
+
+_by(figure, value, outside) := {{
+	"at": ["/stairs/0/risers"], "have": value, "figure": figure, "limit": _of_uses.stairs.riser_height[figure],
+	"outside": outside, "say": "outside", "n": 0,
+}}
+
+test_use[name] if {
+	some name, case in {
+		"main": ["main", "max", 190],
+		"secondary": ["secondary", "max_secondary", 200],
+		"service": ["service", "max_service", 220],
+		"accessible": ["accessible", "max_accessible", 180],
+	}
+	every value, outside in {case[2]: false, case[2] + 1: true} {
+		_said == {"readings": _by(case[1], value, outside), "unknown": set()} with input.flights as [_used(case[0], value)]
+			with data.figures as _of_uses
+	}
+}
+
+test_use_not_shown[name] if {
+	some name, case in {
+		"inside all": [180, _by("max_accessible", 180, false), set()],
+		"between": [181, set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}],
+		"still between": [220, set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}],
+		"outside all": [221, _by("max_service", 221, true), set()],
+	}
+	_said == {"readings": case[1], "unknown": case[2]} with input.flights as [_flight("/stairs/0", case[0])]
+		with data.figures as _of_uses
+}
+
+test_least[name] if {
+	some name, case in {"under": [124, true], "at": [125, false], "over": [126, false]}
+	flight := object.union(_flight("/stairs/0", 126), {"riser_min": {"value": case[0], "at": ["/stairs/0/measured_risers/0"]}, "riser_min_n": 1})
+	_said == {
+		"readings": {
+			{"at": ["/stairs/0/risers"], "have": 126, "figure": "max", "limit": 200, "outside": false, "say": "outside", "n": 0},
+			{"at": ["/stairs/0/measured_risers/0"], "have": case[0], "figure": "min", "limit": 125, "outside": case[1], "say": "one", "n": 1},
+		},
+		"unknown": set(),
+	} with input.flights as [flight]
+		with data.figures as {"stairs": {"riser_height": {"max": 200, "min": 125}}}
+}

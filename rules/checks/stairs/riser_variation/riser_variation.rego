@@ -1,6 +1,6 @@
 # METADATA
 # title: Difference between risers
-# description: The greatest riser of a flight less its smallest, and the difference of the bottom riser from one side of the stair to the other where it lands on ground that slopes across it.
+# description: How much the risers of a flight differ, as a whole, from one to the next or from the riser as planned, and the bottom riser from one side of the stair to the other where it lands on ground that slopes across it.
 # custom:
 #   id: stairs/riser-variation
 #   aliases: []
@@ -8,10 +8,18 @@
 #   why: After two or three steps the foot expects the next one to be alike. A riser that differs is the commonest cause of a fall on a new stair.
 #   applies_when: a flight of stairs is described
 #   figures:
-#     max: {type: length, relation: at most, about: greatest difference between the risers of a flight}
+#     max: {type: length, relation: at most, optional: true, about: greatest difference between the risers of a flight}
+#     adjacent: {type: length, relation: at most, optional: true, about: greatest difference between two risers that follow each other}
+#     adjacent_upper: {type: length, relation: at most, optional: true, about: "greatest difference between two risers that follow each other, the lowest left out"}
+#     planned_upper: {type: length, relation: at most, optional: true, about: "greatest difference of a riser above the lowest from the riser as planned, the rise divided by the risers"}
+#     cross_slope: {type: slope, relation: at most, optional: true, about: "greatest slope of the landing across the stair, where that is limited in place of the difference that it makes"}
+#     centered: {type: flag, relation: exactly, optional: true, about: whether risers are measured in the middle of the stair only}
 #   messages:
 #     outside: "risers of the flight differ by {have}, the limit is {limit}"
+#     adjacent: "risers that follow each other differ by {have}, the limit is {limit}"
+#     planned: "a riser differs by {have} from the riser as planned, the limit is {limit}"
 #     cross_fall: "the bottom riser differs by {have} from one side of the stair to the other, the limit is {limit}"
+#     cross_slope: "the bottom riser stands on a slope of {have} across the stair, the limit is {limit}"
 #   exempt: {}
 #   mend:
 #     - "divide the total rise by the number of risers again, with tread thickness and finish to come taken off the bottom cut"
@@ -38,6 +46,40 @@ readings contains {
 	"say": "cross_fall",
 } if {
 	some flight in input.flights
+	not figures.cross_slope
+	not figures.centered
+}
+
+# Slopes are compared multiplied out, so that equal ones stay equal.
+readings contains {
+	"at": flight.cross_slope.at, "have": flight.cross_slope.value,
+	"figure": "cross_slope", "limit": figures.cross_slope,
+	"outside": (abs(flight.cross_slope.value.rise) * figures.cross_slope.run) > (figures.cross_slope.rise * flight.cross_slope.value.run),
+	"say": "cross_slope",
+} if {
+	some flight in input.flights
+}
+
+_steps contains ["adjacent", "adjacent", flight.riser_step] if some flight in input.flights
+
+_steps contains ["adjacent", "adjacent_upper", flight.upper_riser_step] if some flight in input.flights
+
+_steps contains ["planned", "planned_upper", flight.upper_riser_off] if some flight in input.flights
+
+readings contains {
+	"at": fact.at, "have": fact.value,
+	"figure": figure, "limit": figures[figure],
+	"outside": fact.value > figures[figure],
+	"say": say,
+} if {
+	some [say, figure, fact] in _steps
+}
+
+unknown contains {"at": flight.at, "needs": "stairs[].total_rise"} if {
+	figures.planned_upper
+	some flight in input.flights
+	flight.riser_spread
+	not flight.bottom_riser_off
 }
 
 unknown contains {"at": flight.at, "needs": lib.rise_field(flight)} if {

@@ -74,3 +74,50 @@ test_rise_not_shown if {
 	}]
 		with data.figures as _figures
 }
+
+_measured := {
+	"at": ["/stairs/0"],
+	"riser_spread": {"value": 9, "at": ["/stairs/0/measured_risers/1"]},
+	"riser_step": {"value": 6, "at": ["/stairs/0/measured_risers/2"]},
+	"upper_riser_step": {"value": 5, "at": ["/stairs/0/measured_risers/3"]},
+	"upper_riser_off": {"value": 4, "at": ["/stairs/0/measured_risers/4"]},
+	"bottom_riser_off": {"value": 3, "at": ["/stairs/0/measured_risers/0"]},
+	"cross_fall": {"value": 20, "at": ["/stairs/0/landing_bottom/slope_along"]},
+	"cross_slope": {"value": {"rise": -1, "run": 12}, "at": ["/stairs/0/landing_bottom/slope_along"]},
+}
+
+_at_most(fact, say, figure, limit, outside) := {{
+	"at": _measured[fact].at, "have": _measured[fact].value, "figure": figure, "limit": limit, "outside": outside, "say": say,
+}}
+
+test_each_figure[name] if {
+	some name, case in {
+		"adjacent at": [{"adjacent": 6}, _at_most("riser_step", "adjacent", "adjacent", 6, false)],
+		"adjacent over": [{"adjacent": 5}, _at_most("riser_step", "adjacent", "adjacent", 5, true)],
+		"upper at": [{"adjacent_upper": 5}, _at_most("upper_riser_step", "adjacent", "adjacent_upper", 5, false)],
+		"upper over": [{"adjacent_upper": 4}, _at_most("upper_riser_step", "adjacent", "adjacent_upper", 4, true)],
+		"planned at": [{"planned_upper": 4}, _at_most("upper_riser_off", "planned", "planned_upper", 4, false)],
+		"planned over": [{"planned_upper": 3}, _at_most("upper_riser_off", "planned", "planned_upper", 3, true)],
+		"slope at": [{"cross_slope": {"rise": 1, "run": 12}}, _at_most("cross_slope", "cross_slope", "cross_slope", {"rise": 1, "run": 12}, false)],
+		"slope over": [{"cross_slope": {"rise": 1, "run": 13}}, _at_most("cross_slope", "cross_slope", "cross_slope", {"rise": 1, "run": 13}, true)],
+	}
+	_said == {"readings": case[1], "unknown": set()} with input.flights as [_measured]
+		with data.figures as {"stairs": {"riser_variation": case[0]}}
+}
+
+_spread := {"at": ["/stairs/0/measured_risers/1"], "have": 9, "figure": "max", "limit": 9, "outside": false}
+
+test_fall_across_the_stair[name] if {
+	some name, case in {
+		"counts": [{"max": 9}, ({_spread} | _at_most("cross_fall", "cross_fall", "max", 9, true))],
+		"measured in the middle": [{"max": 9, "centered": true}, {_spread}],
+		"limited by its slope": [{"max": 9, "cross_slope": {"rise": 1, "run": 1}}, ({_spread} | _at_most("cross_slope", "cross_slope", "cross_slope", {"rise": 1, "run": 1}, false))],
+	}
+	_said == {"readings": case[1], "unknown": set()} with input.flights as [_measured]
+		with data.figures as {"stairs": {"riser_variation": case[0]}}
+}
+
+test_plan_not_shown if {
+	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0"], "needs": "stairs[].total_rise"}}} with input.flights as [object.filter(_measured, ["at", "riser_spread"])]
+		with data.figures as {"stairs": {"riser_variation": {"planned_upper": 5}}}
+}

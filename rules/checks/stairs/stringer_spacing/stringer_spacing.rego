@@ -9,6 +9,7 @@
 #   applies_when: a stair is described
 #   figures:
 #     wood: {type: length, relation: at most, about: greatest spacing under wood treads}
+#     with_risers: {type: length, relation: at most, optional: true, about: greatest spacing under wood treads whose front is carried by riser boards}
 #     cap: {type: length, relation: at most, about: "greatest spacing under other treads, whatever their listing allows"}
 #   values: {material: words, listed: length}
 #   messages:
@@ -25,11 +26,33 @@ applies if count(input.stairs) > 0
 
 readings contains {
 	"at": stair.stringer_spacing.at, "have": stair.stringer_spacing.value,
-	"figure": "wood", "limit": figures.wood,
-	"outside": stair.stringer_spacing.value > figures.wood,
+	"figure": figure, "limit": figures[figure],
+	"outside": stair.stringer_spacing.value > figures[figure],
 } if {
 	some stair in input.stairs
 	stair.tread_material.value == "wood"
+	figure := _figure(stair)
+}
+
+_figure(stair) := "with_risers" if {
+	figures.with_risers
+	stair.risers_carry_treads.value
+} else := "wood" if {
+	not _hangs(stair)
+}
+
+# Whether riser boards carry the treads matters only between the two limits.
+_hangs(stair) if {
+	not stair.risers_carry_treads
+	not stair.risers_closed.value == false
+	stair.stringer_spacing.value > figures.wood
+	stair.stringer_spacing.value <= figures.with_risers
+}
+
+unknown contains {"at": stair.at, "needs": "stairs[].risers_carry_treads"} if {
+	some stair in input.stairs
+	stair.tread_material.value == "wood"
+	_hangs(stair)
 }
 
 readings contains {

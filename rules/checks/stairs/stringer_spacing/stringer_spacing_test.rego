@@ -85,3 +85,34 @@ test_listing_not_shown if {
 	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0/tread/material"], "needs": "stairs[].tread.listed_max_stringer_spacing"}}} with input.stairs as [object.union_n([{"at": ["/stairs/0"]}, _spaced, _material("pvc")])]
 		with data.figures as _figures
 }
+
+_carried := {"stairs": {"stringer_spacing": {"wood": 900, "with_risers": 1200, "cap": 900}}}
+
+_boarded(value, facts) := object.union_n([_stair("/stairs/0", value), facts])
+
+_carry(is) := {"risers_carry_treads": {"value": is, "at": ["/stairs/0/risers_carry_treads"]}}
+
+_open := {"risers_closed": {"value": false, "at": ["/stairs/0/riser_opening"]}}
+
+_by(figure, value, outside) := {{
+	"at": ["/stairs/0/stringers/count"], "have": value, "figure": figure,
+	"limit": _carried.stairs.stringer_spacing[figure], "outside": outside,
+}}
+
+_asks := {{"at": ["/stairs/0"], "needs": "stairs[].risers_carry_treads"}}
+
+test_risers_that_carry[name] if {
+	some name, case in {
+		"carry, at": [1200, _carry(true), _by("with_risers", 1200, false), set()],
+		"carry, over": [1201, _carry(true), _by("with_risers", 1201, true), set()],
+		"do not, at": [900, _carry(false), _by("wood", 900, false), set()],
+		"do not, over": [901, _carry(false), _by("wood", 901, true), set()],
+		"open, over": [901, _open, _by("wood", 901, true), set()],
+		"not shown, inside": [900, {}, _by("wood", 900, false), set()],
+		"not shown, between": [901, {}, set(), _asks],
+		"not shown, still between": [1200, {}, set(), _asks],
+		"not shown, outside": [1201, {}, _by("wood", 1201, true), set()],
+	}
+	_said == {"readings": case[2], "unknown": case[3]} with input.stairs as [_boarded(case[0], case[1])]
+		with data.figures as _carried
+}

@@ -5,7 +5,7 @@
 #   id: stairs/throat
 #   aliases: []
 #   consequence: structure
-#   why: The throat is all that carries. A stringer of 2x10 keeps about 3 in of it, which splits along the grain from notch to notch.
+#   why: The throat is all that carries. Of shallow stock the notches leave little, and it splits along the grain from one to the next.
 #   applies_when: a flight of stairs is described
 #   figures:
 #     min: {type: length, relation: at least, about: least wood under a notch}

@@ -61,3 +61,78 @@ test_not_shown_of_a_listed_flight if {
 	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0/flights/1"], "needs": "stairs[].flights[].tread_depth"}}} with input.flights as [{"at": ["/stairs/0/flights/1"]}]
 		with data.figures as _figures
 }
+
+_of_uses := {"stairs": {"tread_depth": {"min": 280, "min_secondary": 250, "min_service": 220, "min_accessible": 310}}}
+
+_used(use, value) := object.union(_flight("/stairs/0", value), {"use": {"value": use, "at": ["/stairs/0/use"]}})
+
+_by(figure, value, outside) := {{
+	"at": ["/stairs/0/tread_depth"], "have": value, "figure": figure, "limit": _of_uses.stairs.tread_depth[figure],
+	"outside": outside, "say": "outside", "n": 0,
+}}
+
+test_use[name] if {
+	some name, case in {
+		"main": ["main", "min", 280],
+		"secondary": ["secondary", "min_secondary", 250],
+		"service": ["service", "min_service", 220],
+		"accessible": ["accessible", "min_accessible", 310],
+	}
+	every value, outside in {case[2]: false, case[2] - 1: true} {
+		_said == {"readings": _by(case[1], value, outside), "unknown": set()} with input.flights as [_used(case[0], value)]
+			with data.figures as _of_uses
+	}
+}
+
+test_use_not_shown[name] if {
+	some name, case in {
+		"inside all": [310, _by("min_accessible", 310, false), set()],
+		"between": [309, set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}],
+		"outside all": [219, _by("min_service", 219, true), set()],
+	}
+	_said == {"readings": case[1], "unknown": case[2]} with input.flights as [_flight("/stairs/0", case[0])]
+		with data.figures as _of_uses
+}
+
+_bounded := {"stairs": {"tread_depth": {"min": 220, "attached": 280, "max": 300}}}
+
+_hung(value, is) := object.union(_flight("/stairs/0", value), {"attached": {"value": is, "at": ["/platforms/0/support"]}})
+
+_plain(value, outside) := {
+	"at": ["/stairs/0/tread_depth"], "have": value, "figure": "min", "limit": 220,
+	"outside": outside, "say": "outside", "n": 0,
+}
+
+_attached(value, outside) := {
+	"at": ["/stairs/0/tread_depth"], "have": value, "figure": "attached", "limit": 280,
+	"outside": outside, "say": "attached",
+}
+
+_platform := {{"at": ["/stairs/0"], "needs": "platforms[].support"}}
+
+test_attached[name] if {
+	some name, case in {
+		"hung and deep": [_hung(280, true), {_plain(280, false), _attached(280, false)}, set()],
+		"hung and shallow": [_hung(279, true), {_plain(279, false), _attached(279, true)}, set()],
+		"free and shallow": [_hung(220, false), {_plain(220, false)}, set()],
+		"not shown and deep": [_flight("/stairs/0", 280), {_plain(280, false)}, set()],
+		"not shown and between": [_flight("/stairs/0", 279), {_plain(279, false)}, _platform],
+		"not shown and just inside": [_flight("/stairs/0", 220), {_plain(220, false)}, _platform],
+		"not shown and too shallow": [_flight("/stairs/0", 219), {_plain(219, true)}, set()],
+	}
+	_said == {"readings": case[1], "unknown": case[2]} with input.flights as [case[0]]
+		with data.figures as _bounded
+}
+
+test_greatest[name] if {
+	some name, case in {"under": [299, false], "at": [300, false], "over": [301, true]}
+	flight := object.union(_hung(280, false), {"tread_max": {"value": case[0], "at": ["/stairs/0/measured_treads/2"]}, "tread_max_n": 3})
+	_said == {
+		"readings": {
+			_plain(280, false),
+			{"at": ["/stairs/0/measured_treads/2"], "have": case[0], "figure": "max", "limit": 300, "outside": case[1], "say": "one", "n": 3},
+		},
+		"unknown": set(),
+	} with input.flights as [flight]
+		with data.figures as _bounded
+}

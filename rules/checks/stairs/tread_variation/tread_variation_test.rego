@@ -42,3 +42,19 @@ test_one_of_two_is_outside if {
 	_said == {"readings": (_readings("/stairs/0", 9525000, false) | _readings("/stairs/1", 9525001, true)), "unknown": set()} with input.flights as [_flight("/stairs/0", 9525000), _flight("/stairs/1", 9525001)]
 		with data.figures as _figures
 }
+
+test_adjacent[name] if {
+	some name, case in {"under": [4, false], "at": [5, false], "over": [6, true]}
+	_said == {
+		"readings": {
+			{"at": ["/stairs/0/measured_treads/0"], "have": 10, "figure": "max", "limit": 10, "outside": false},
+			{"at": ["/stairs/0/measured_treads/1"], "have": case[0], "figure": "adjacent", "limit": 5, "outside": case[1], "say": "adjacent"},
+		},
+		"unknown": set(),
+	} with input.flights as [{
+		"at": ["/stairs/0"],
+		"tread_spread": {"value": 10, "at": ["/stairs/0/measured_treads/0"]},
+		"tread_step": {"value": case[0], "at": ["/stairs/0/measured_treads/1"]},
+	}]
+		with data.figures as {"stairs": {"tread_variation": {"max": 10, "adjacent": 5}}}
+}

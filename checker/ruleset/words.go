@@ -1,0 +1,53 @@
+package ruleset
+
+import (
+	"slices"
+	"strings"
+
+	"plumbrule/checker/catalog"
+	"plumbrule/checker/source"
+	"plumbrule/checker/wording"
+)
+
+// Word is what a set says in place of a phrase of the checks.
+type Word struct{ Phrase, Says string }
+
+// words reads what the set calls things, over the words of the set below, and
+// describes its checks so. A phrase that no check of the set says is a mistake:
+// it was misspelt, or the checks have changed.
+func (l *loader) words(set *Set, root *source.Node, base *Set) {
+	phrases := map[string]string{}
+	if base != nil {
+		for _, w := range base.Words {
+			phrases[w.Phrase] = w.Says
+		}
+	}
+	own := root.Member("words")
+	if own != nil {
+		for _, m := range own.Value.Members {
+			phrases[m.Key] = m.Value.Text
+		}
+	}
+	for phrase, says := range phrases {
+		set.Words = append(set.Words, Word{phrase, says})
+	}
+	slices.SortFunc(set.Words, func(a, b Word) int { return strings.Compare(a.Phrase, b.Phrase) })
+	set.words = wording.New(phrases)
+	set.worded = map[string]*catalog.Check{}
+	said := map[string]bool{}
+	for i := range set.Checks {
+		check, replaced := l.checks.Find(set.Checks[i].ID).In(set.words)
+		set.worded[check.ID] = check
+		for _, phrase := range replaced {
+			said[phrase] = true
+		}
+	}
+	if own == nil {
+		return
+	}
+	for _, m := range own.Value.Members {
+		if !said[m.Key] {
+			l.problems.add(m.KeySpan, "no check of the set says %q, or a longer phrase of these always takes its place", m.Key)
+		}
+	}
+}

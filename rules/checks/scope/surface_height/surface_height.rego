@@ -1,0 +1,32 @@
+# METADATA
+# title: Height of the deck
+# description: The height of each walking surface above the ground, against the greatest for which the set was made.
+# custom:
+#   id: scope/surface-height
+#   aliases: []
+#   consequence: structure
+#   why: On tall posts a deck sways, and what the set says of framing was not made for that.
+#   applies_when: a platform is described
+#   figures:
+#     max: {type: length, relation: at most, about: greatest height of a walking surface above the ground}
+#   messages:
+#     outside: "the surface lies {have} above the ground, the set ends at {limit}: an engineer is needed"
+#     within: "the surface lies {have} above the ground, the set ends at {limit}"
+#   mend: ["a design by an engineer"]
+package checks.scope.surface_height
+
+import data.figures.scope.surface_height as figures
+
+applies if count(input.platforms) > 0
+
+readings contains {
+	"at": height.at, "have": height.value,
+	"figure": "max", "limit": figures.max, "outside": height.value > figures.max,
+} if {
+	height := input.platforms[_].surface_above_grade
+}
+
+unknown contains {"at": platform.at, "needs": "platforms[].surface_above_grade"} if {
+	some platform in input.platforms
+	not platform.surface_above_grade
+}

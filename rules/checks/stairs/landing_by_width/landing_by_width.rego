@@ -1,0 +1,88 @@
+# METADATA
+# title: Landing depth by the width of the stair
+# description: The depth of every landing in the direction of travel, or of those on which the stair turns, against the width of the stair that it serves.
+# custom:
+#   id: stairs/landing-by-width
+#   aliases: []
+#   consequence: life safety
+#   why: On a landing that is shallower than its stair is wide people cannot pass or turn with what they carry.
+#   applies_when: a stair is described
+#   figures:
+#     past_stair: {type: length, relation: at least, about: least depth past the width of the stair}
+#     turn_from: {type: angle, relation: at least, optional: true, about: "turn from which a landing is held to it, without this figure every landing is"}
+#   values: {where: words, turn: angle, turn_from: angle}
+#   messages:
+#     outside: "the landing ({where}) is {have} deep in the direction of travel, with the stair that it serves the limit is {limit}"
+#   exempt:
+#     straight: "the stair goes on straight at the landing ({where})"
+#     slight: "the stair turns by {turn} on the landing ({where}), the width counts from {turn_from}"
+#   mend:
+#     - "a landing as deep as the stair is wide"
+package checks.stairs.landing_by_width
+
+import data.figures.stairs.landing_by_width as figures
+import data.lib.stairs as lib
+
+applies if count(input.landings) > 0
+
+readings contains {
+	"at": array.concat(landing.depth.at, landing.stair_width.at), "have": landing.depth.value,
+	"figure": "past_stair", "limit": least,
+	"outside": landing.depth.value < least,
+	"where": landing.where,
+} if {
+	some landing in _weighed
+	least := landing.stair_width.value + figures.past_stair
+	not _hangs(landing, least)
+}
+
+# A stair goes on straight at its ends, unless a turn is shown there.
+_straight(landing) if {
+	figures.turn_from
+	landing.where != "between"
+	not landing.turn
+}
+
+_slight(landing) if landing.turn.value < figures.turn_from
+
+_weighed contains landing if {
+	some landing in input.landings
+	not _straight(landing)
+	not _slight(landing)
+}
+
+# A landing that is deep enough for a turn is so without one.
+_hangs(landing, least) if {
+	figures.turn_from
+	not landing.turn
+	landing.depth.value < least
+}
+
+exempt contains {"at": landing.at, "because": "straight", "where": landing.where} if {
+	some landing in input.landings
+	_straight(landing)
+}
+
+exempt contains {
+	"at": landing.turn.at, "because": "slight", "where": landing.where,
+	"turn": landing.turn.value, "turn_from": figures.turn_from,
+} if {
+	some landing in input.landings
+	_slight(landing)
+}
+
+unknown contains {"at": landing.at, "needs": "stairs[].landing_between.turn"} if {
+	some landing in _weighed
+	_hangs(landing, landing.stair_width.value + figures.past_stair)
+}
+
+unknown contains {"at": landing.at, "needs": "stairs[].width"} if {
+	some landing in _weighed
+	landing.depth
+	not landing.stair_width
+}
+
+unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} if {
+	some landing in _weighed
+	not landing.depth
+}

@@ -5,8 +5,8 @@ import (
 	"strings"
 
 	"plumbrule/checker/facts"
+	md "plumbrule/checker/markdown"
 	"plumbrule/checker/measure"
-	md "plumbrule/checker/pages/markdown"
 )
 
 // facts writes the page of the facts: what each is, and what it comes to in a

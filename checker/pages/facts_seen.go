@@ -11,8 +11,8 @@ import (
 
 	"plumbrule/checker"
 	"plumbrule/checker/facts"
+	md "plumbrule/checker/markdown"
 	"plumbrule/checker/measure"
-	md "plumbrule/checker/pages/markdown"
 )
 
 // field names a field of the facts.

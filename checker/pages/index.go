@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	md "plumbrule/checker/pages/markdown"
+	md "plumbrule/checker/markdown"
 	"plumbrule/checker/result"
 	"plumbrule/checker/ruleset"
 )

@@ -8,7 +8,7 @@ import (
 	"strings"
 	"testing"
 
-	"plumbrule/checker/pages/markdown"
+	"plumbrule/checker/markdown"
 )
 
 var (

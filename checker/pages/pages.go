@@ -9,7 +9,7 @@ import (
 
 	"plumbrule/checker"
 	"plumbrule/checker/catalog"
-	"plumbrule/checker/pages/markdown"
+	"plumbrule/checker/markdown"
 	"plumbrule/checker/ruleset"
 )
 

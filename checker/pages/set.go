@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"plumbrule/checker/catalog"
-	md "plumbrule/checker/pages/markdown"
+	md "plumbrule/checker/markdown"
 	"plumbrule/checker/report/content"
 	"plumbrule/checker/ruleset"
 )

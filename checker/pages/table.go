@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strings"
 
-	md "plumbrule/checker/pages/markdown"
+	md "plumbrule/checker/markdown"
 	"plumbrule/checker/ruleset"
 )
 

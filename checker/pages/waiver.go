@@ -7,7 +7,7 @@ import (
 	"github.com/rogpeppe/go-internal/diff"
 
 	"plumbrule/checker/catalog"
-	md "plumbrule/checker/pages/markdown"
+	md "plumbrule/checker/markdown"
 	"plumbrule/checker/result"
 )
 

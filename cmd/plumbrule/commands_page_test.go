@@ -15,7 +15,7 @@ import (
 	"github.com/spf13/cobra"
 	"github.com/spf13/pflag"
 
-	md "plumbrule/checker/pages/markdown"
+	md "plumbrule/checker/markdown"
 )
 
 var update = flag.Bool("update", false, "write the page of commands anew")

@@ -2,33 +2,13 @@ package markdown
 
 import (
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
+	"plumbrule/checker/markdown"
 	"plumbrule/checker/report/content"
 )
 
-// Plain makes s stand in Markdown as it is.
-func Plain(s string) string {
-	s = content.Printable(s)
-	var b strings.Builder
-	for i, r := range s {
-		// What is left alone otherwise: a joint between words, as in bearing_length.
-		if strings.ContainsRune("\\`*[]<>|~$&", r) || r == '_' && !insideWord(s, i) {
-			b.WriteByte('\\')
-		}
-		b.WriteRune(r)
-	}
-	return b.String()
-}
-
-func insideWord(s string, i int) bool {
-	before, _ := utf8.DecodeLastRuneInString(s[:i])
-	after, _ := utf8.DecodeRuneInString(s[i+1:])
-	return wordRune(before) && wordRune(after)
-}
-
-func wordRune(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }
+// Plain makes s stand in Markdown as it is, on one line.
+func Plain(s string) string { return markdown.Text(content.Printable(s)) }
 
 // Code sets s as code; a grave accent, which would end it, becomes a quote.
 func Code(s string) string {

@@ -3,7 +3,7 @@ package markdown_test
 import (
 	"testing"
 
-	"plumbrule/checker/pages/markdown"
+	"plumbrule/checker/markdown"
 )
 
 func TestText(t *testing.T) {

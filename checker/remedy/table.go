@@ -37,13 +37,15 @@ func ofStairs(check string) []move {
 		return []move{treads(against), risers(against)}
 	case "stairs/throat":
 		return []move{larger("stringers", "stringers"), treads(against), risers(with)}
-	case "stairs/stringer-span":
+	case "stairs/stringer-span", "stairs/stringer-size":
 		return []move{larger("stringers", "stringers")}
 	case "stairs/open-riser":
 		return []move{toward("", "", with, finer()), choose("riser_opening", "", "closed")}
-	case "stairs/nosing":
+	case "stairs/nosing", "stairs/tread-overlap":
 		return []move{toward("nosing", "", with, finer())}
-	case "stairs/width", "stairs/landing", "stairs/landing-width":
+	case "stairs/tread-thickness", "stairs/nosing-radius":
+		return []move{toward("", "", with, least())}
+	case "stairs/width", "stairs/landing", "stairs/landing-width", "stairs/landing-by-width", "stairs/landing-door":
 		return []move{toward("", "", with, whole())}
 	case "stairs/width-at-rails":
 		return []move{toward("", "", with, half())}
@@ -73,7 +75,7 @@ func ofRails(check string) []move {
 		return []move{toward("", "", with, finer()), roundRail}
 	case "handrail/continuity":
 		return []move{flip}
-	case "handrail/required":
+	case "handrail/required", "handrail/both-sides":
 		return []move{count("handrail/sides", "sides with a handrail"), handrailed}
 	case "guards/opening", "guards/stair-opening", "guards/triangle-opening":
 		return []move{toward("", "", with, finer())}
@@ -107,6 +109,8 @@ func ofSupports(check string) []move {
 		return []move{screwed, toward("", "", with, finer())}
 	case "ledger/flashing":
 		return []move{flip}
+	case "ledger/drainage-gap":
+		return []move{toward("", "", with, least())}
 	case "ledger/cladding":
 		return []move{flip}
 	case "ledger/flashing-metal":
@@ -128,6 +132,10 @@ func ofFrame(check string) []move {
 	switch check {
 	case "joists/span":
 		return []move{spaced, joists, fromHouse(with)}
+	case "joists/guard-joists":
+		return []move{spaced, joists}
+	case "joists/midspan-blocking":
+		return []move{flip}
 	case "joists/cantilever":
 		return []move{fromHouse(against), joists, spaced}
 	case "joists/bearing":

@@ -14,11 +14,11 @@
 #   messages:
 #     outside: "the stair is {have} wide and has a handrail on one side, from {limit} both sides need one"
 #     within: "the stair is {have} wide, from {limit} both sides need a handrail"
+#     both: "both sides have a handrail"
 #   exempt:
 #     few: "no flight has more than {risers} risers, a handrail is asked for from {from}"
 #     low: "the stair rises {rise}, a handrail is asked for from {rise_from}"
 #     none: "no handrail is shown; see handrail/required"
-#     both: "both sides have a handrail"
 #   mend:
 #     - "a handrail on the other side as well"
 package checks.handrail.both_sides
@@ -46,6 +46,12 @@ readings contains {
 	not _hangs(rail)
 }
 
+readings contains {"at": array.concat(rail.at, rail.sides.at), "figure": "from", "outside": false, "say": "both"} if {
+	some rail in input.handrails
+	not lib.spared(rail, required)
+	_both(rail)
+}
+
 # On how many sides a handrail stands matters only to a wide stair.
 _hangs(rail) if {
 	not rail.sides
@@ -55,12 +61,6 @@ _hangs(rail) if {
 exempt contains row if {
 	some rail in input.handrails
 	row := lib.spared(rail, required)
-}
-
-exempt contains {"at": rail.sides.at, "because": "both"} if {
-	some rail in input.handrails
-	not lib.spared(rail, required)
-	_both(rail)
 }
 
 unknown contains {"at": rail.at, "needs": "stairs[].width"} if {

@@ -18,14 +18,14 @@ _reading(value, outside) := {{
 
 _needs(field) := {{"at": ["/stairs/0/handrail"], "needs": field}}
 
-_both := {{"at": ["/stairs/0/handrail/sides"], "because": "both"}}
+_both := {{"at": ["/stairs/0/handrail", "/stairs/0/handrail/sides"], "figure": "from", "outside": false, "say": "both"}}
 
 test_width[name] if {
 	some name, case in {
 		"one, narrow": [[_sides(1), _width(999)], _reading(999, false), set(), set()],
 		"one, wide": [[_sides(1), _width(1000)], _reading(1000, true), set(), set()],
-		"two": [[_sides(2), _width(1000)], set(), set(), _both],
-		"two, width not shown": [[_sides(2)], set(), set(), _both],
+		"two": [[_sides(2), _width(1000)], _both, set(), set()],
+		"two, width not shown": [[_sides(2)], _both, set(), set()],
 		"one, width not shown": [[_sides(1)], set(), _needs("stairs[].width"), set()],
 		"not told, narrow": [[_width(999)], _reading(999, false), set(), set()],
 		"not told, wide": [[_width(1000)], set(), _needs("stairs[].handrail.sides"), set()],

@@ -25,6 +25,8 @@ type Check struct {
 	Messages map[string]Template // by key; "outside" is always there
 	Exempt   map[string]Template
 	Mend     []string
+	// Unmended names the messages whose findings Mend says nothing about.
+	Unmended []string
 	Reads    []string // ids of other checks whose figures it reads
 	File     string
 	// Foreign says that a rule set brought the check. Only a process of its own

@@ -1,6 +1,7 @@
 package catalog
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -86,6 +87,7 @@ func (r metadataReader) check(root *source.Node) *Check {
 		Consequence: result.Consequence(text(custom, "consequence")),
 		Values:      map[string]Kind{},
 		Mend:        texts(custom, "mend"),
+		Unmended:    texts(custom, "unmended"),
 		Reads:       texts(custom, "reads"),
 		File:        r.file,
 	}
@@ -101,6 +103,13 @@ func (r metadataReader) check(root *source.Node) *Check {
 	}
 	c.Messages = r.templates(custom, "messages", c.Values, "have", "limit", "margin")
 	c.Exempt = r.templates(custom, "exempt", c.Values)
+	if member := custom.Member("unmended"); member != nil {
+		for _, item := range member.Value.Items {
+			if _, said := c.Messages[item.Text]; !said {
+				r.problems.add(r.file, item.Span, "the check has no message %q%s", item.Text, nearestOf(item.Text, slices.Sorted(maps.Keys(c.Messages))))
+			}
+		}
+	}
 	return c
 }
 

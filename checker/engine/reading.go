@@ -3,6 +3,7 @@ package engine
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"plumbrule/checker/catalog"
@@ -65,7 +66,7 @@ func (r *run) reading(row row, d design) (result.Result, error) {
 	}
 	if outside {
 		one.Outcome = result.Outside
-		one.Mend = r.check.Mend
+		one.Mend = r.mend(row)
 	}
 	declared, given, err := r.figure(row)
 	if err != nil {
@@ -90,6 +91,14 @@ func (r *run) reading(row row, d design) (result.Result, error) {
 	}
 	one.Fingerprint = d.fingerprint(r.check.ID, at[0], "")
 	return one, row.rest()
+}
+
+// mend gives the general ways to mend what a row finds outside.
+func (r *run) mend(row row) []string {
+	if key, named, err := row.text("say"); err == nil && named && slices.Contains(r.check.Unmended, key) {
+		return nil
+	}
+	return r.check.Mend
 }
 
 // figure finds the figure that decided, as the check asks for it and as the set

@@ -36,6 +36,8 @@ const span = `# METADATA
 #     within: "{have} against {limit}"
 #     margin: "{have} against {limit} leaves {margin}"
 #     beyond: "{load} is beyond the table for {kind}"
+#   unmended: [beyond]
+#   mend: ["shorter joists"]
 package checks.joists.span
 
 import data.figures.joists.span as figures
@@ -167,6 +169,23 @@ func TestTableReadingsCarryTheirCell(t *testing.T) {
 	c := at(t, results, "/c")
 	if c.Outcome != result.Outside || c.Message != "20.8854 psf is beyond the table for 2x8" || c.Status != "recalled" || c.Have != nil || c.Limit != nil || c.Margin != nil {
 		t.Errorf("/c: %+v", c)
+	}
+	if c.Mend != nil {
+		t.Errorf("/c, which nothing mends, is to be mended by %q", c.Mend)
+	}
+}
+
+// The ways to mend stand with what they mend only.
+func TestWaysToMend(t *testing.T) {
+	long := spanOf(12*measure.Inch, "/a")
+	long.ClearSpan.Value = 12 * measure.Foot
+	results := spanEngine(t).Evaluate(t.Context(), &facts.Facts{JoistSpans: []facts.JoistSpan{long, spanOf(12*measure.Inch, "/b")}},
+		document(t, joistText), measure.Imperial)
+	if a := at(t, results, "/a"); a.Outcome != result.Outside || !slices.Equal(a.Mend, []string{"shorter joists"}) {
+		t.Errorf("/a: %+v", a)
+	}
+	if b := at(t, results, "/b"); b.Outcome != result.Within || b.Mend != nil {
+		t.Errorf("/b: %+v", b)
 	}
 }
 

@@ -31,6 +31,7 @@
 #     beyond_joists: "beam {beam} below joists that span {joists} is outside this table: an engineer is needed"
 #     beyond_sides: "joists reach beam {beam} from both sides, which is outside this table: an engineer is needed"
 #     beyond_cantilever: "joists reach past beam {beam} by {past} on a span of {joists}, which is outside this table: an engineer is needed"
+#   unmended: [beyond_species, beyond_grade, beyond_load]
 #   mend:
 #     - "posts closer together, or one more post"
 #     - "a deeper beam, or one more ply"

@@ -24,6 +24,7 @@
 #     beyond_angle: "boards lie at {angle} from square, further round than the table goes"
 #     beyond_thickness: "boards are {thickness} thick, thinner than the table goes"
 #     not_permitted: "boards of {thickness} are not permitted this way"
+#   unmended: [beyond_wood]
 #   mend:
 #     - "joists closer together"
 #     - "boards square across the joists, or thicker ones"

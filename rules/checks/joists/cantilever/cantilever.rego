@@ -29,6 +29,7 @@
 #     beyond_spacing: "joists at {spacing} are outside the cantilever table: an engineer is needed"
 #     beyond_load: "this set holds no cantilever for a load of {load}: the printed table or an engineer is needed"
 #     beyond_back_span: "a back-span of {back_span} is outside the cantilever table: an engineer is needed"
+#   unmended: [beyond_species, beyond_grade, beyond_load]
 #   mend:
 #     - "the beam further out"
 #     - "a shorter joist, with the rim closer to the beam"

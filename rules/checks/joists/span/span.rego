@@ -25,6 +25,7 @@
 #     beyond_size: "joists of {size} are outside this table: an engineer is needed"
 #     beyond_spacing: "joists at {spacing} are outside this table: an engineer is needed"
 #     beyond_load: "a load of {load} is outside this table: an engineer is needed"
+#   unmended: [beyond_species, beyond_grade, beyond_load]
 #   mend:
 #     - "joists closer together"
 #     - "deeper joists"

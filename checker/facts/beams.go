@@ -23,6 +23,7 @@ type girder struct {
 	c         *carrier
 	reach     geometry.Interval
 	supports  []support
+	hung      int // further supports, whose places are not shown
 	crossings []crossing
 	builder   []float64 // square millimetres for each support
 	statics   []float64
@@ -30,11 +31,8 @@ type girder struct {
 
 // addBeams works out the beams of a platform and the posts below them.
 func (f *Facts) addBeams(fr *frame) {
-	if !fr.placed() {
-		return // what they carry is not known
-	}
-	for i := range fr.beams {
-		c := &fr.beams[i]
+	for i := range fr.p.Beams {
+		c := fr.carrierOf(i)
 		g := &girder{frame: fr, c: c, crossings: fr.crossings(c)}
 		if len(c.reach) > 0 {
 			g.reach = geometry.Interval{From: c.reach[0].From, To: c.reach[len(c.reach)-1].To}
@@ -55,17 +53,49 @@ func (f *Facts) addBeams(fr *frame) {
 	}
 }
 
+// carrierOf is a beam of the platform, on the plan where its place is shown.
+func (fr *frame) carrierOf(i int) *carrier {
+	b := &fr.p.Beams[i]
+	for k := range fr.beams {
+		if fr.beams[k].beam == b {
+			return &fr.beams[k]
+		}
+	}
+	return fr.unplaced(b, i)
+}
+
+// waits is the field without which it is not known which joists bear on the
+// beam, "" where all of that is shown.
+func (g *girder) waits() string {
+	switch {
+	case g.p.Joists == nil:
+		return "platforms[].joists"
+	case g.c.unplaced != "":
+		return g.c.unplaced
+	case g.layout.missing != "":
+		return g.layout.missing
+	case len(g.crossings) == 0:
+		return "platforms[].joists.direction" // as described, they run past it
+	}
+	return ""
+}
+
 // findSupports lists posts and the end supports that the beam names.
 func (g *girder) findSupports() {
 	b := g.c.beam
-	if b.StartOn != nil {
+	for _, on := range []*model.Words{b.StartOn, b.EndOn} {
+		if on != nil && g.c.unplaced != "" {
+			g.hung++
+		}
+	}
+	if b.StartOn != nil && g.hung == 0 {
 		g.supports = append(g.supports, support{along: g.reach.From, at: b.StartOn.At})
 	}
 	width := g.postWidth()
 	for _, p := range b.PostsAt {
 		g.supports = append(g.supports, support{along: p.V, post: true, at: p.At, width: width})
 	}
-	if b.EndOn != nil {
+	if b.EndOn != nil && g.hung == 0 {
 		g.supports = append(g.supports, support{along: g.reach.To, at: b.EndOn.At})
 	}
 	slices.SortStableFunc(g.supports, func(a, b support) int { return int(sign(a.along - b.along)) })
@@ -85,7 +115,7 @@ func (g *girder) beam() Beam {
 	b := g.c.beam
 	fact := Beam{
 		At: []string{b.At}, Platform: g.label, Mark: g.c.name, Kind: shown(b.Kind), Size: g.size(&b.Member), Plies: shown(b.Plies),
-		BearingLength: shown(b.BearingLength), BearingOn: shown(b.BearingOn), Supported: len(g.supports) >= 2,
+		BearingLength: shown(b.BearingLength), BearingOn: shown(b.BearingOn), Supported: len(g.supports)+g.hung >= 2,
 	}
 	if len(g.c.reach) > 0 {
 		fact.Length = of(g.reach.Length(), g.c.at)
@@ -99,7 +129,7 @@ func (g *girder) beam() Beam {
 	if d := b.Dimensions(); d != nil {
 		fact.Depth = of(d.V.Depth, d.At)
 	}
-	if d := g.p.Joists.Dimensions(); d != nil {
+	if d := g.joistSize(); d != nil {
 		fact.JoistDepth = of(d.V.Depth, d.At)
 	}
 	if w := g.postWidth(); w > 0 {
@@ -115,6 +145,14 @@ func (g *girder) beam() Beam {
 		}
 	}
 	return fact
+}
+
+// joistSize is the size of the joists, nil where it is not shown.
+func (s *surface) joistSize() *model.Size {
+	if s.p.Joists == nil {
+		return nil
+	}
+	return s.p.Joists.Dimensions()
 }
 
 // spans lists the bays between supports with the joists that bear on each.
@@ -135,9 +173,12 @@ func (g *girder) spans() []BeamSpan {
 		g.carry(&span, a.along, b.along, i == 1, i == len(g.supports)-1)
 		list = append(list, span)
 	}
-	if len(list) == 0 {
-		span := g.span(1)
+	if len(list) == 0 || g.hung > 0 {
+		span := g.span(int64(len(list) + 1))
 		span.Missing = []string{"platforms[].beams[].posts_at"}
+		if g.hung > 0 {
+			span.Missing = []string{g.c.unplaced}
+		}
 		list = append(list, span)
 	}
 	return list
@@ -156,6 +197,10 @@ func (g *girder) span(bay int64) BeamSpan {
 // carry sets what bears on the bay from one support to the next; an outer bay
 // also answers for what bears past it.
 func (g *girder) carry(span *BeamSpan, from, to measure.Length, first, last bool) {
+	if waits := g.waits(); waits != "" {
+		span.Missing = append(span.Missing, waits)
+		return
+	}
 	at := g.p.Joists.At
 	var worst *crossing
 	for i := range g.crossings {
@@ -203,7 +248,12 @@ func rounded(v float64) int64 { return int64(math.Round(v)) }
 // cantilevers lists the ends of the beam past its outer supports.
 func (g *girder) cantilevers() []BeamCantilever {
 	n := len(g.supports)
-	if n == 0 || len(g.c.reach) == 0 {
+	switch {
+	case g.c.unplaced != "":
+		return g.endsNotShown(g.c.unplaced)
+	case n == 0 && g.c.beam.PostsAt == nil:
+		return g.endsNotShown("platforms[].beams[].posts_at")
+	case n == 0 || len(g.c.reach) == 0:
 		return nil
 	}
 	var list []BeamCantilever
@@ -235,6 +285,25 @@ func (g *girder) cantilevers() []BeamCantilever {
 	}
 	add("start", &g.supports[0], neighbor(1), g.supports[0].along-g.reach.From)
 	add("end", &g.supports[n-1], neighbor(n-2), g.reach.To-g.supports[n-1].along)
+	return list
+}
+
+// endsNotShown are the ends of a beam that hang on nothing, where a field that
+// is not shown would tell how far they reach.
+func (g *girder) endsNotShown(field string) []BeamCantilever {
+	b := g.c.beam
+	var list []BeamCantilever
+	for _, end := range []struct {
+		name string
+		on   *model.Words
+	}{{"start", b.StartOn}, {"end", b.EndOn}} {
+		if end.on == nil {
+			list = append(list, BeamCantilever{
+				At: []string{b.At}, Platform: g.label, Beam: g.c.name, End: end.name, Size: g.size(&b.Member), Plies: shown(b.Plies),
+				Lumber: lumber(g.deck, &b.Member), Missing: []string{field},
+			})
+		}
+	}
 	return list
 }
 

@@ -86,6 +86,9 @@ func (f *Footing) spread(g *girder, d *model.Footing, half measure.Length) {
 // beside gives the spans that meet over a support: the longest bay of the beam
 // and the longest span of the joists that bear there.
 func (g *girder) beside(i int) (bay, joists *Length) {
+	if i == notPlaced {
+		return nil, nil
+	}
 	for _, k := range []int{i - 1, i + 1} {
 		if k < 0 || k >= len(g.supports) {
 			continue

@@ -106,8 +106,11 @@ func (fr *frame) hangOn(fact *Ledger) {
 			}
 		}
 	}
-	if unplaced {
+	switch {
+	case unplaced:
 		fact.Missing = append(fact.Missing, "platforms[].beams")
+	case fact.JoistSpan == nil && len(fact.Missing) == 0:
+		fact.Missing = []string{"platforms[].joists.direction"} // as described, none hangs on the ledger
 	}
 }
 

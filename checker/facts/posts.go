@@ -27,6 +27,23 @@ func (f *Facts) addPosts(g *girder) {
 			f.Footings = append(f.Footings, g.footing(&post, footing))
 		}
 	}
+	if n == 0 && g.c.beam.PostsAt == nil && (g.p.Posts != nil || g.p.Footings != nil) && (g.c.beam.StartOn == nil || g.c.beam.EndOn == nil) {
+		f.addPostNotPlaced(g)
+	}
+}
+
+// notPlaced stands for the number of a support that has no place.
+const notPlaced = -1
+
+// addPostNotPlaced tells what is described of the posts below a beam, and of
+// their footings, where it does not show where they stand.
+func (f *Facts) addPostNotPlaced(g *girder) {
+	post := g.post(&support{post: true, at: g.c.beam.At, width: g.postWidth()}, notPlaced, 1, nil)
+	post.HasFooting = g.p.Footings != nil
+	f.Posts = append(f.Posts, post)
+	if g.p.Footings != nil {
+		f.Footings = append(f.Footings, g.footing(&post, g.p.Footings))
+	}
 }
 
 // own is the entry of a post that is described by itself.
@@ -47,9 +64,16 @@ func (g *girder) post(s *support, i int, n int64, own *model.Post) Post {
 	b := g.c.beam
 	place := g.c.base.At(s.along)
 	fact := Post{
-		At: []string{s.at}, Platform: g.label, Beam: g.c.name, N: n, Corner: i == 0 || i == len(g.supports)-1,
-		X: of(place.X, s.at), Y: of(place.Y, g.c.at), BeamPlies: shown(b.Plies),
+		At: []string{s.at}, Platform: g.label, Beam: g.c.name, N: n, Corner: i == 0 || i == len(g.supports)-1 && i != notPlaced,
+		BeamPlies:    shown(b.Plies),
 		Freestanding: words(g.p.Support) == "freestanding",
+	}
+	unplaced := g.c.unplaced
+	if i == notPlaced {
+		unplaced = "platforms[].beams[].posts_at"
+	}
+	if unplaced == "" {
+		fact.X, fact.Y = of(place.X, s.at), of(place.Y, g.c.at)
 	}
 	fact.BeamSpan, fact.JoistSpan = g.beside(i)
 	fact.LiveLoad, fact.GroundSnowLoad = g.loads()
@@ -66,7 +90,7 @@ func (g *girder) post(s *support, i int, n int64, own *model.Post) Post {
 		fact.At = []string{own.At}
 		g.describe(&fact, &own.Member, own.Material, own.Base, own.Cap, own.RestrainedAtBase, own.Braces)
 	}
-	g.height(&fact, place, own)
+	g.height(&fact, place, unplaced, own)
 	g.area(&fact, i)
 	fact.Engineered = g.engineer.postHeight(g.stick(own), fact.TributaryArea)
 	return fact
@@ -116,8 +140,11 @@ func (g *girder) describe(fact *Post, m *model.Member, material *model.Words, ba
 // height works out how tall the post is by the ground where it stands: down
 // from the walking surface, less the boards, the joists and the beam. It runs to
 // the top of the footing, or to the ground where that top is not shown.
-func (g *girder) height(fact *Post, place geometry.Point, own *model.Post) {
-	ground := g.groundBelow(place)
+func (g *girder) height(fact *Post, place geometry.Point, unplaced string, own *model.Post) {
+	var ground *Length
+	if unplaced == "" || len(g.p.GradeAt) == 0 {
+		ground = g.groundBelow(place)
+	}
 	if own != nil && own.GroundBelowSurface != nil {
 		ground = shown(own.GroundBelowSurface)
 	}
@@ -129,6 +156,8 @@ func (g *girder) height(fact *Post, place geometry.Point, own *model.Post) {
 	}
 	above, missing := g.aboveBeam()
 	switch {
+	case ground == nil && len(g.p.GradeAt) > 0 && unplaced != "":
+		missing = unplaced
 	case ground == nil:
 		missing = "platforms[].grade_at"
 	case missing == "":
@@ -149,7 +178,7 @@ func (g *girder) height(fact *Post, place geometry.Point, own *model.Post) {
 // aboveBeam is the build-up from the underside of the beam to the walking
 // surface, or the field that it waits for.
 func (g *girder) aboveBeam() (measure.Length, string) {
-	b, joist := g.c.beam, g.p.Joists.Dimensions()
+	b, joist := g.c.beam, g.joistSize()
 	switch {
 	case g.p.Decking == nil || g.p.Decking.Thickness == nil:
 		return 0, "platforms[].decking.thickness"
@@ -191,11 +220,14 @@ func (g *girder) baseOf(own *model.Post) *model.PostBase {
 
 // area sets what the post carries, and the force of it where all loads are shown.
 func (g *girder) area(fact *Post, i int) {
-	if g.frameMissing != "" || len(g.crossings) == 0 {
-		missing := g.frameMissing
-		if missing == "" {
-			missing = "platforms[].joists"
-		}
+	missing := g.waits()
+	switch {
+	case i == notPlaced:
+		missing = "platforms[].beams[].posts_at"
+	case missing == "":
+		missing = g.frameMissing
+	}
+	if missing != "" {
 		fact.Missing = append(fact.Missing, missing)
 		return
 	}

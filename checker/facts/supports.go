@@ -44,6 +44,9 @@ type carrier struct {
 	width   measure.Length
 	flush   bool
 	missing string
+	// unplaced is the field without which the beam has no place, "" where it has
+	// one. What is described of it is told all the same.
+	unplaced string
 }
 
 // carriers lists the beams of a platform that show their place.
@@ -71,6 +74,16 @@ func (s *surface) carriers(l *layout) []carrier {
 		list = append(list, c)
 	}
 	return list
+}
+
+// unplaced is a beam whose place is not shown.
+func (s *surface) unplaced(b *model.Beam, i int) *carrier {
+	c := &carrier{beam: b, name: beamLabel(b, i), at: b.At, flush: words(b.Kind) == "flush", unplaced: "platforms[].beams[].from_house"}
+	if s.ring == nil {
+		c.unplaced = "platforms[].outline"
+	}
+	c.width, c.missing = breadth(&b.Member, "platforms[].beams[]")
+	return c
 }
 
 // alongHouse places a beam that lies along the house: from outline to outline,

@@ -24,6 +24,8 @@ type Edit struct {
 type Replacement struct {
 	Span source.Span
 	Text string
+
+	alone bool // put into empty brackets, where nothing divides it from another
 }
 
 // Apply gives the text of a document with the edits made in it. The document
@@ -56,7 +58,7 @@ func Replacements(doc *source.Document, edits []Edit) ([]Replacement, error) {
 	}
 	slices.SortStableFunc(list, func(a, b Replacement) int { return cmp.Compare(a.Span.Start.Offset, b.Span.Start.Offset) })
 	for i := 1; i < len(list); i++ {
-		if list[i].Span.Start.Offset < list[i-1].Span.End.Offset {
+		if list[i].Span.Start.Offset < list[i-1].Span.End.Offset || list[i].Span == list[i-1].Span && list[i].alone {
 			return nil, fmt.Errorf("two edits meet in line %d", list[i].Span.Start.Line)
 		}
 	}
@@ -68,7 +70,7 @@ func replacement(doc *source.Document, e Edit) (Replacement, error) {
 		if node.Span.Start.Offset == node.Span.End.Offset {
 			return Replacement{}, errors.New("the value there is left empty")
 		}
-		return instead(doc, node, e.Value), nil
+		return instead(doc, node, e.Value)
 	}
 	cut := strings.LastIndexByte(e.Pointer, '/')
 	if cut < 0 {
@@ -85,20 +87,30 @@ func replacement(doc *source.Document, e Edit) (Replacement, error) {
 // instead puts a value in the place of another. A list or object in block style
 // begins on a line of its own, where one in brackets could not stand: it is
 // taken up to the colon that it hangs on.
-// A text in block style ends behind its last line break, which stays.
-func instead(doc *source.Document, old, value *source.Node) Replacement {
+// A text in block style ends behind its last line break, which stays. A list or
+// object with comments in it is left alone, since they would be lost.
+func instead(doc *source.Document, old, value *source.Node) (Replacement, error) {
 	r := Replacement{Span: old.Span, Text: write(doc, value, old)}
 	written := doc.Bytes[old.Span.Start.Offset:old.Span.End.Offset]
 	r.Span.End = doc.Position(old.Span.Start.Offset + len(bytes.TrimRight(written, "\r\n")))
-	if !isBlock(doc, old) {
-		return r
+	if isBlock(doc, old) {
+		if key := keyOf(old); key != nil {
+			colon := bytes.IndexByte(doc.Bytes[key.End.Offset:], ':') + key.End.Offset + 1
+			if len(bytes.TrimSpace(doc.Bytes[key.End.Offset:colon-1])) > 0 {
+				return r, errors.New("its key is not written beside its colon")
+			}
+			r.Span.Start = doc.Position(colon)
+			r.Text = " " + r.Text
+		}
 	}
-	if key := keyOf(old); key != nil {
-		colon := bytes.IndexByte(doc.Bytes[key.End.Offset:], ':') + key.End.Offset + 1
-		r.Span.Start = doc.Position(colon)
-		r.Text = " " + r.Text
+	if old.Kind == source.Object || old.Kind == source.Array {
+		// A mark of number, as in "post #2", is taken for a comment: it costs an
+		// edit, where the other mistake would cost words.
+		if bytes.IndexByte(doc.Bytes[r.Span.Start.Offset:r.Span.End.Offset], '#') >= 0 {
+			return r, errors.New("comments stand in the value")
+		}
 	}
-	return r
+	return r, nil
 }
 
 // addition puts a member before the first of an object, where the indentation
@@ -107,14 +119,14 @@ func addition(doc *source.Document, parent *source.Node, key string, value *sour
 	entry := text(doc, key, "") + ": " + write(doc, value, nil)
 	if len(parent.Members) == 0 {
 		at := doc.Position(parent.Span.Start.Offset + 1)
-		return Replacement{source.Span{Start: at, End: at}, entry}
+		return Replacement{Span: source.Span{Start: at, End: at}, Text: entry, alone: true}
 	}
 	at := parent.Members[0].KeySpan.Start
 	here := source.Span{Start: at, End: at}
 	if isBlock(doc, parent) {
-		return Replacement{here, entry + lineBreak(doc) + strings.Repeat(" ", at.Column-1)}
+		return Replacement{Span: here, Text: entry + lineBreak(doc) + strings.Repeat(" ", at.Column-1)}
 	}
-	return Replacement{here, entry + ", "}
+	return Replacement{Span: here, Text: entry + ", "}
 }
 
 // isBlock reports whether a list or an object is written without brackets.

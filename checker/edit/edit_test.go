@@ -1,6 +1,7 @@
 package edit_test
 
 import (
+	"bytes"
 	"os"
 	"path/filepath"
 	"reflect"
@@ -65,15 +66,31 @@ func TestApply(t *testing.T) {
 }
 
 func TestRefusals(t *testing.T) {
-	doc := read(t, "a.yaml", "a: {b: [1, 2]}\nc: x\ne:\n")
+	doc := read(t, "a.yaml", `a: {b: [1, 2]}
+c: x
+e:
+f: {}
+g: # from the survey
+  - 1
+h:
+  - 1 # the north corner
+  - 2
+? i # a remark: with a colon
+:
+  - 1
+`)
 	for name, edits := range map[string][]edit.Edit{
-		"no pointer":    {{Pointer: "x", Value: edit.Number(1)}},
-		"below a text":  {{Pointer: "/c/d", Value: edit.Number(1)}},
-		"behind a list": {{Pointer: "/a/b/2", Value: edit.Number(1)}},
-		"nowhere":       {{Pointer: "/x/y", Value: edit.Number(1)}},
-		"one in other":  {{Pointer: "/a", Value: edit.Number(1)}, {Pointer: "/a/b", Value: edit.Number(1)}},
-		"left empty":    {{Pointer: "/e", Value: edit.Number(1)}},
-		"twice":         {{Pointer: "/c", Value: edit.Text("y")}, {Pointer: "/c", Value: edit.Text("z")}},
+		"no pointer":     {{Pointer: "x", Value: edit.Number(1)}},
+		"below a text":   {{Pointer: "/c/d", Value: edit.Number(1)}},
+		"behind a list":  {{Pointer: "/a/b/2", Value: edit.Number(1)}},
+		"nowhere":        {{Pointer: "/x/y", Value: edit.Number(1)}},
+		"one in other":   {{Pointer: "/a", Value: edit.Number(1)}, {Pointer: "/a/b", Value: edit.Number(1)}},
+		"left empty":     {{Pointer: "/e", Value: edit.Number(1)}},
+		"two in empty":   {{Pointer: "/f/a", Value: edit.Number(1)}, {Pointer: "/f/b", Value: edit.Number(1)}},
+		"comment first":  {{Pointer: "/g", Value: edit.List([]string{"1"})}},
+		"comment within": {{Pointer: "/h", Value: edit.List([]string{"1"})}},
+		"key away":       {{Pointer: "/i", Value: edit.List([]string{"1"})}},
+		"twice":          {{Pointer: "/c", Value: edit.Text("y")}, {Pointer: "/c", Value: edit.Text("z")}},
 	} {
 		if out, err := edit.Apply(doc, edits); err == nil {
 			t.Errorf("%s: got\n%s", name, out)
@@ -102,8 +119,11 @@ func holdsToItself(t testing.TB, doc *source.Document) (edits int) {
 		if n.Kind == source.Null {
 			return // may be left empty, which gives it no place
 		}
-		edits++
 		out, err := edit.Apply(doc, []edit.Edit{{Pointer: n.Pointer, Value: n}})
+		if len(n.Members)+len(n.Items) > 0 && err != nil && bytes.ContainsAny(doc.Bytes, "#?") {
+			return // it may have comments in it, or a key away from its colon
+		}
+		edits++
 		if err != nil {
 			t.Fatalf("%s: %v", n.Pointer, err)
 		}

@@ -15,7 +15,10 @@ type Page struct {
 
 // Comment adds a remark that is not shown, for whoever opens the file.
 func (p *Page) Comment(text string) {
-	p.block("<!-- " + strings.ReplaceAll(text, "--", "- -") + " -->")
+	for strings.Contains(text, "--") {
+		text = strings.ReplaceAll(text, "--", "- -")
+	}
+	p.block("<!-- " + text + " -->")
 }
 
 // Heading adds a heading of a level, 1 for the title, and gives its anchor.

@@ -14,10 +14,11 @@ import (
 // How much is tried. They are counts, not times, so that the same design has
 // the same remedies on a slow machine and on a fast one.
 const (
-	rungs      = 24  // of one kind of change for one finding
-	patience   = 5   // of these that make something else worse
-	perDesign  = 120 // changed designs that are checked
-	perFinding = 3   // remedies that are kept
+	rungs      = 24      // of one kind of change for one finding
+	patience   = 5       // of these that make something else worse
+	perDesign  = 120     // changed designs that are checked
+	perRun     = 100_000 // results of these checks, all in all: fewer trials for a larger design
+	perFinding = 3       // remedies that are kept
 )
 
 // Options say how changed designs are checked.
@@ -36,7 +37,7 @@ func Find(ctx context.Context, d *result.Design, options Options) {
 	if d.Document == nil || len(d.Problems) > 0 {
 		return
 	}
-	s := search{ctx: ctx, design: d, options: options, before: take(d), tried: map[string]*trial{}}
+	s := search{ctx: ctx, design: d, options: options, before: take(d), tried: map[string]*trial{}, most: trials(d)}
 	for _, subject := range subjects(d) {
 		s.add(subject)
 	}
@@ -50,6 +51,11 @@ func Find(ctx context.Context, d *result.Design, options Options) {
 	}
 }
 
+// trials is how many changed designs are checked.
+func trials(d *result.Design) int {
+	return min(perDesign, perRun/max(len(d.Findings)+len(d.Readings), 1))
+}
+
 // search is the work on one design.
 type search struct {
 	ctx     context.Context
@@ -58,6 +64,7 @@ type search struct {
 	before  standing
 	ladders []ladder
 	tried   map[string]*trial // by changed text
+	most    int               // trials
 }
 
 // ladder holds changes of one kind for one subject, the smallest first. It is
@@ -146,7 +153,7 @@ func (s *search) trial(r *rung) *trial {
 		return nil
 	}
 	t := s.tried[string(data)]
-	if t == nil && len(s.tried) < perDesign {
+	if t == nil && len(s.tried) < s.most {
 		t = &trial{data: data}
 		s.tried[string(data)] = t
 	}

@@ -126,6 +126,9 @@ func article(text, next string) string {
 }
 
 func capital(text string) string {
+	if text == "" {
+		return ""
+	}
 	first, size := utf8.DecodeRuneInString(text)
 	return string(unicode.ToUpper(first)) + text[size:]
 }

@@ -90,7 +90,10 @@ func (f checkFlags) targets() ([]target, error) {
 	var list []target
 	taken := map[string]bool{}
 	for _, name := range names {
-		name, file, _ := strings.Cut(name, "=")
+		name, file, toFile := strings.Cut(name, "=")
+		if toFile && file == "" {
+			return nil, fmt.Errorf("--report %s= names no file", name)
+		}
 		format, err := report.Find(name)
 		if err != nil {
 			return nil, err
@@ -147,6 +150,11 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 	if err != nil {
 		return err
 	}
+	for _, t := range targets {
+		if err := keep(t.file, inputs...); err != nil {
+			return err
+		}
+	}
 	remedies, err := flags.wantsRemedies(len(inputs), targets)
 	if err != nil {
 		return err
@@ -158,6 +166,9 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 	}
 	run := c.Check(cmd.Context(), inputs...)
 	line.end()
+	if err := stopped(cmd.Context()); err != nil {
+		return err
+	}
 	for _, t := range targets {
 		if err := flags.write(env, t, previous, run); err != nil {
 			return &exitError{exitFailed, err}

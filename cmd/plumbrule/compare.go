@@ -104,6 +104,11 @@ func runCompare(cmd *cobra.Command, env environment, flags compareFlags, args []
 	if err != nil {
 		return err
 	}
+	for _, t := range targets {
+		if err := keep(t.file, inputs...); err != nil {
+			return err
+		}
+	}
 	newest := inputs[len(inputs)-1:]
 	plan, err := newPlan(flags.checkFlags, cmd.Flags().Changed, newest)
 	if err != nil {

@@ -54,7 +54,10 @@ func (f compareFlags) comparisons() ([]comparison, error) {
 	var list []comparison
 	taken := map[string]bool{}
 	for _, name := range f.reports {
-		name, file, _ := strings.Cut(name, "=")
+		name, file, toFile := strings.Cut(name, "=")
+		if toFile && file == "" {
+			return nil, fmt.Errorf("--report %s= names no file", name)
+		}
 		format, err := findComparison(name)
 		if err != nil {
 			return nil, err
@@ -83,6 +86,9 @@ func findComparison(name string) (comparison, error) {
 
 func compareRevisions(ctx context.Context, env environment, flags compareFlags, targets []comparison, s settings, c *checker.Checker, was, is checker.Input) error {
 	r := c.Compare(ctx, was, is)
+	if err := stopped(ctx); err != nil {
+		return err
+	}
 	// Both files first: whoever mends one wants to know of the other.
 	before, after := refuse(env, was.Name, r.Was.Problems), refuse(env, is.Name, r.Is.Problems)
 	if before != nil || after != nil {
@@ -98,6 +104,9 @@ func compareRevisions(ctx context.Context, env environment, flags compareFlags, 
 
 func compareSets(ctx context.Context, env environment, flags compareFlags, targets []comparison, s settings, c *checker.Checker, in checker.Input) error {
 	b := c.CompareSets(ctx, in)
+	if err := stopped(ctx); err != nil {
+		return err
+	}
 	if err := refuse(env, in.Name, b.Design.Problems); err != nil {
 		return err
 	}

@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"plumbrule/checker"
+	"plumbrule/checker/report/content"
 	"plumbrule/checker/result"
 )
 
@@ -64,7 +65,8 @@ func readDesign(env environment, arg string) (checker.Input, error) {
 // nil where nothing is.
 func refuse(env environment, name string, problems []result.Problem) error {
 	for _, p := range problems {
-		fmt.Fprintf(env.err, "%s:%d:%d: cannot read: %s\n", name, p.Span.Start.Line, p.Span.Start.Column, p.Message)
+		fmt.Fprintf(env.err, "%s:%d:%d: cannot read: %s\n", content.Printable(name),
+			max(p.Span.Start.Line, 1), max(p.Span.Start.Column, 1), content.Printable(p.Message))
 	}
 	if len(problems) > 0 {
 		return &exitError{exitUnreadable, nil}

@@ -103,6 +103,9 @@ func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []str
 			return err
 		}
 		report := c.Check(cmd.Context(), in)
+		if err := stopped(cmd.Context()); err != nil {
+			return err
+		}
 		options.Report = &report
 	}
 	sheets, problems, err := checker.Drawings(in, options)

@@ -100,12 +100,18 @@ func writePacket(cmd *cobra.Command, env environment, flags packetFlags, design 
 	if err != nil {
 		return err
 	}
+	if err := keep(flags.output, in); err != nil {
+		return err
+	}
 	c, err := flags.startOne(cmd, env, &in, checker.Options{Remedies: true})
 	if err != nil {
 		return err
 	}
 	p, problems, err := c.Packet(cmd.Context(), in, checker.PacketOptions{Paper: flags.paper, Previous: previous})
 	if err != nil {
+		return err
+	}
+	if err := stopped(cmd.Context()); err != nil {
 		return err
 	}
 	if err := refuse(env, in.Name, problems); err != nil {

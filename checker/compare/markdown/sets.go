@@ -16,7 +16,7 @@ import (
 func Sets(to io.Writer, s *compare.Sets) error {
 	p := markdown.NewPage(to)
 	p.Heading(2, "Rule sets compared: "+markdown.Plain(cmp.Or(s.Design.Title, s.Design.File)))
-	p.Block(markdown.Plain(words.Drawing(&s.Design)) + ", typed in as " + markdown.Code(s.Design.File) + ". Subjects: " + strings.Join(words.SetSummary(s), ", ") + ".")
+	p.Block("Drawings: " + markdown.Plain(words.Drawing(&s.Design)) + ", typed in as " + markdown.Code(s.Design.File) + ". Subjects: " + strings.Join(words.SetSummary(s), ", ") + ".")
 	for _, d := range words.Differences() {
 		section(p, s, d)
 	}

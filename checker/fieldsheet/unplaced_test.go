@@ -20,7 +20,7 @@ platforms:
 	near(t, sheet, "Cut lengths > Ledger, rims, beams > beam B1, each ply, 2x10 > Length", 192, 6)
 	found := false
 	for _, m := range sheet.NotShown {
-		found = found || m.What == "posts and footings" && m.Needs == "platforms[].joists.spacing"
+		found = found || m.What == "height of posts" && m.Needs == "platforms[].joists.spacing"
 	}
 	if !found {
 		t.Errorf("not shown: %v", sheet.NotShown)

@@ -69,7 +69,7 @@ func besideOne(s *sheet, m *mutation, table *ruleset.Table, k, i int, cells map[
 			if relation == result.AtLeast {
 				tighter = worse.value > cell.value
 			}
-			if !ok || worse.permitted && !tighter {
+			if !ok || worse.unheld || worse.permitted && !tighter {
 				continue
 			}
 		}

@@ -69,7 +69,7 @@ func besideOne(s *sheet, m *mutation, table *ruleset.Table, k, i int, cells map[
 			if relation == result.AtLeast {
 				tighter = worse.value > cell.value
 			}
-			if !ok || worse.permitted && !tighter {
+			if !ok || worse.unheld || worse.permitted && !tighter {
 				continue
 			}
 		}
@@ -78,10 +78,23 @@ func besideOne(s *sheet, m *mutation, table *ruleset.Table, k, i int, cells map[
 		past[key.Name] = exactly(key.Kind, key.Breaks[i]+step)
 		build(s, keysOf(cell.Found), cell.value)
 		s.expect(false, "%v", cell.At)
+		if last && excerpted(m, key.Name) {
+			build(s, past, cell.value+halfMillimetre)
+			s.expect(false, "%v with %s past %s, of which the set holds nothing", cell.At, key.Name, key.Texts[i])
+			continue
+		}
 		build(s, past, cell.value)
 		// A table that leaves what lies beyond it to another check says nothing there.
 		s.expect(!last || !strings.HasPrefix(table.Name, "footing-thick"), "%v with %s past %s", cell.At, key.Name, key.Texts[i])
 	}
+}
+
+// excerpted reports whether a set leaves alone what lies past the last break of
+// a key, as it does where it holds a part of a table only. A greater load stays
+// outside.
+func excerpted(m *mutation, key string) bool {
+	f := m.check.Figure("excerpt")
+	return f != nil && f.Value == true && key != "load"
 }
 
 // downwards are the keys of which a table is read at the next lower value.

@@ -26,7 +26,7 @@ func stairTables() []stairRow {
 		{set: "canada-nbc-2020", table: "NBC Part 9, private stairs from 2015 on", riserMin: 125, riserMax: 200, treadMin: 255, treadMax: 355},
 		{set: "ca-on", table: "OBC 9.8.4, private stairs from January 2022 on", riserMin: 125, riserMax: 200, treadMin: 255, treadMax: 355},
 		{set: "england-adk-2013", table: "Approved Document K 2013 Table 1.1, private stair", riserMin: 150, riserMax: 220, treadMin: 220, treadMax: 300, pitch: 42, sumMin: 550, sumMax: 700},
-		{set: "australia-ncc-2022", table: "NCC Table D3D14, private stair", riserMin: 115, riserMax: 190, treadMin: 240, treadMax: 355, sumMin: 550, sumMax: 700, risersMin: 2, risersMax: 18},
+		{set: "australia-ncc-2022", table: "NCC Table D3D14, private stair", riserMin: 115, riserMax: 190, treadMin: 240, treadMax: 355, sumMin: 550, sumMax: 700, risersMax: 18},
 		{set: "new-zealand", table: "D1AS1 Table 6, main private stairway", use: "main", riserMax: 190, treadMin: 280, pitch: 37},
 		{set: "new-zealand", table: "D1AS1 Table 6, secondary private stairway", use: "secondary", riserMax: 200, treadMin: 250, pitch: 41},
 		{set: "new-zealand", table: "D1AS1 Table 6, service stairway", use: "service", riserMax: 220, treadMin: 220, pitch: 47},

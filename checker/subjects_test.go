@@ -29,6 +29,7 @@ type sheet struct {
 type expectation struct {
 	what    string
 	outside bool
+	unread  bool // nothing is to be said of it but that it is left alone
 }
 
 // at gives the places of the next subject.
@@ -38,7 +39,7 @@ func (s *sheet) at() (subject, value []string) {
 }
 
 func (s *sheet) expect(outside bool, format string, args ...any) {
-	s.want = append(s.want, expectation{fmt.Sprintf(format, args...), outside})
+	s.want = append(s.want, expectation{what: fmt.Sprintf(format, args...), outside: outside})
 }
 
 // document has a place for everything on the sheet.

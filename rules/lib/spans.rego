@@ -90,6 +90,20 @@ _load(figures, name, member) := {row |
 # A live load is covered where it is read in a column that the table has.
 _covered(figures, name, load) if column(figures[name].breaks.load, live(figures.live_steps, load)) >= 0
 
+# apart holds of a row beyond the table where the set holds an excerpt of it:
+# the printed table may well reach that wood, size, spacing or those joists. A
+# load beyond the one that the cells were made for stays beyond it.
+apart(figures, row) if {
+	figures.excerpt
+	row.say in {"beyond_species", "beyond_grade", "beyond_size", "beyond_spacing", "beyond_joists"}
+}
+
+# exempt is such a row as one of a member that is left alone.
+exempt(member, row) := object.union(
+	{"at": member.at, "because": row.say},
+	object.remove(row, ["at", "figure", "outside", "say"]),
+)
+
 # missing are the fields of the design that the table waits for.
 missing(member) := {need |
 	some need, shown in {

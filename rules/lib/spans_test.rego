@@ -105,3 +105,16 @@ test_beside if {
 	spans.beside({"have": 1}, {"engineered": {"governs": "bending"}}) == {"have": 1, "engineered": {"governs": "bending"}}
 	spans.beside({"have": 1}, {"size": "2x10"}) == {"have": 1}
 }
+
+test_what_an_excerpt_leaves_alone if {
+	every say, apart in {"beyond_species": true, "beyond_joists": true, "beyond_load": false, "beyond_sides": false} {
+		[1 | spans.apart({"excerpt": true}, {"say": say})] == [1 | apart]
+	}
+	not spans.apart({}, {"say": "beyond_size"})
+	not spans.apart({"excerpt": false}, {"say": "beyond_size"})
+}
+
+test_exempt_keeps_the_values_of_the_row if {
+	row := {"at": ["/x"], "figure": "spans", "outside": true, "say": "beyond_size", "size": "2x4"}
+	spans.exempt({"at": ["/joists"]}, row) == {"at": ["/joists"], "because": "beyond_size", "size": "2x4"}
+}

@@ -17,6 +17,7 @@
 #     factors: {type: table, optional: true, value: length, keys: [cantilever], relation: at most, about: "effective span of joists that span the length factor_of, by their cantilever past the beam"}
 #     factor_of: {type: length, optional: true, about: joist span for which the factors are given}
 #     without_snow: {type: flag, optional: true, about: true where the table is not read by snow}
+#     excerpt: {type: flag, optional: true, about: "true where the set holds a few cells of the printed table only, and leaves alone what they do not reach"}
 #     spans: {type: table, value: length, gaps: true, keys: [group, size, load, joist_span], relation: at most, about: "greatest span of the beam; a size names plies and stock"}
 #   values: {beam: part, bay: count, joists: length, past: length, species: words, grade: words, size: words, load: pressure}
 #   messages:
@@ -31,6 +32,12 @@
 #     beyond_joists: "beam {beam} below joists that span {joists} is outside this table: an engineer is needed"
 #     beyond_sides: "joists reach beam {beam} from both sides, which is outside this table: an engineer is needed"
 #     beyond_cantilever: "joists reach past beam {beam} by {past} on a span of {joists}, which is outside this table: an engineer is needed"
+#   exempt:
+#     left_out: "the set does not hold the cell of the table for a beam of {size} below joists that span {joists}; the printed table decides"
+#     beyond_species: "the set does not hold what the table says of species {species}; the printed table decides"
+#     beyond_grade: "the set does not hold what the table says of grade {grade}; the printed table decides"
+#     beyond_size: "the set does not hold what the table says of a beam of {size}; the printed table decides"
+#     beyond_joists: "the set does not hold what the table says of beam {beam} below joists that span {joists}; the printed table decides"
 #   unmended: [beyond_species, beyond_grade, beyond_load]
 #   mend:
 #     - "posts closer together, or one more post"
@@ -86,12 +93,17 @@ _row[i] := {
 	is_null(limit)
 }
 
-_row[i] := {
-	"at": bay.at, "figure": "spans", "cell": _cell[i], "outside": true, "say": "left_out",
-	"size": _cell[i][1], "joists": beams.effective(figures, bay),
-} if {
+_gap[i] := {"size": _cell[i][1], "joists": beams.effective(figures, bay)} if {
 	some i, bay in input.beam_spans
 	is_string(_limit[i])
+}
+
+_row[i] := object.union(gap, {
+	"at": input.beam_spans[i].at, "figure": "spans", "cell": _cell[i],
+	"outside": true, "say": "left_out",
+}) if {
+	some i, gap in _gap
+	not figures.excerpt
 }
 
 # What is not shown matters only where more of it could still bring the span outside.
@@ -104,6 +116,7 @@ _open contains i if {
 _open contains i if {
 	some i, _ in input.beam_spans
 	not _row[i]
+	not _gap[i]
 }
 
 readings contains spans.beside(row, input.beam_spans[i]) if {
@@ -111,7 +124,21 @@ readings contains spans.beside(row, input.beam_spans[i]) if {
 	not i in _open
 }
 
-readings contains row if some row in _beyond[_]
+readings contains row if {
+	some row in _beyond[_]
+	not spans.apart(figures, row)
+}
+
+exempt contains spans.exempt(input.beam_spans[i], row) if {
+	some i, rows in _beyond
+	some row in rows
+	spans.apart(figures, row)
+}
+
+exempt contains object.union(gap, {"at": input.beam_spans[i].at, "because": "left_out"}) if {
+	some i, gap in _gap
+	figures.excerpt
+}
 
 unknown contains {"at": members.place(_owners, bay.at, need), "needs": need} if {
 	some i, bay in input.beam_spans

@@ -227,3 +227,40 @@ test_table_that_is_not_read_by_snow if {
 	_under(_holed, [_without(["ground_snow_load"])]) == {"readings": {_row(_inch, _limit, _cell(0, 0), false)}, "unknown": set()}
 	_under(_holed, [_without(["ground_snow_load", "live_load"])]) == {"readings": set(), "unknown": _asked({"site.live_load"})}
 }
+
+_excerpt := object.union(_holed, {"excerpt": true})
+
+_exempt(figures, bays) := result if {
+	result := {"readings": span.readings, "unknown": span.unknown, "exempt": span.exempt} with input as {
+		"beam_spans": bays,
+		"site": {"at": ["/site"]}, "house": {"at": []},
+	}
+		with data.figures as {"beams": {"span": figures}}
+}
+
+test_excerpt_leaves_alone_what_it_does_not_hold if {
+	every case in [
+		[{"lumber": {"species": _shown("/x", "teak")}}, {"because": "beyond_species", "species": "teak"}],
+		[{"lumber": {"grade": _shown("/x", "No. 3")}}, {"because": "beyond_grade", "grade": "No. 3"}],
+		[{"size": _shown("/x", "2x4")}, {"because": "beyond_size", "size": "2-2x4"}],
+		[{"joist_span": _shown("/x", 145 * _inch)}, {"because": "beyond_joists", "beam": "B1", "joists": 145 * _inch}],
+		[{"joist_span": _shown("/x", 144 * _inch)}, {"because": "left_out", "size": "2-2x10", "joists": 144 * _inch}],
+	] {
+		_exempt(_excerpt, [_with(case[0])]) == {
+			"readings": set(), "unknown": set(),
+			"exempt": {object.union({"at": [_beam]}, case[1])},
+		}
+	}
+}
+
+test_excerpt_holds_what_it_has if {
+	_exempt(_excerpt, [_bay(_limit + 1)]) == {
+		"readings": {_row(_limit + 1, _limit, _cell(0, 0), true)},
+		"unknown": set(), "exempt": set(),
+	}
+	_exempt(_excerpt, [_with({"at": ["/x"], "both_sides": true})]) == {
+		"readings": {{"at": ["/x"], "figure": "both_sides", "outside": true, "say": "beyond_sides", "beam": "B1", "have": true, "limit": false}},
+		"unknown": set(), "exempt": set(),
+	}
+	_exempt(_holed, [_with({"size": _shown("/x", "2x4")})]).exempt == set()
+}

@@ -127,7 +127,6 @@ _row[i] contains {
 _row[i] contains {"at": guard.climbable.at, "figure": "kinds", "outside": true} if {
 	some i, guard in _flagged
 	guard.climbable.value
-	not figures.band_from
 }
 
 _row[i] contains {"at": guard.climbable.at, "figure": "kinds", "outside": false, "say": "none"} if {
@@ -141,7 +140,6 @@ _row[i] contains {
 } if {
 	some i, guard in _flagged
 	not guard.climbable
-	not figures.band_from
 }
 
 # What could be climbed is outside only where the drop is known to be great enough.
@@ -170,23 +168,10 @@ unknown contains {"at": guard.at, "needs": "guards[].infill.opening"} if {
 	not guard.opening
 }
 
-unknown contains {"at": guard.at, "needs": "guards[].infill.footholds"} if {
-	some guard in _flagged
-	guard.climbable.value
-	figures.band_from
-}
-
-unknown contains {"at": guard.at, "needs": "guards[].infill.climbable"} if {
-	some guard in _flagged
-	not guard.climbable
-	figures.band_from
-}
-
 unknown contains {"at": guard.at, "needs": "guards[].infill.kind"} if {
 	some guard in _flagged
 	not guard.climbable
 	not guard.infill_kind
-	not figures.band_from
 }
 
 exempt contains guards.exempt(required, input.guards[i], drop) if some i, drop in _low

@@ -13,6 +13,7 @@
 #     grades: {type: list, about: grades that the table was made for}
 #     live_steps: {type: steps, about: load column under which a live load is read}
 #     without_snow: {type: flag, optional: true, about: true where the table is not read by snow}
+#     excerpt: {type: flag, optional: true, about: "true where the set holds a few cells of the printed table only, and leaves alone what they do not reach"}
 #     spans: {type: table, value: length, gaps: true, keys: [group, size, spacing, load], relation: at most, about: greatest span of the joists}
 #   values: {from: part, to: part, species: words, grade: words, size: words, spacing: length, load: pressure}
 #   messages:
@@ -25,6 +26,12 @@
 #     beyond_size: "joists of {size} are outside this table: an engineer is needed"
 #     beyond_spacing: "joists at {spacing} are outside this table: an engineer is needed"
 #     beyond_load: "a load of {load} is outside this table: an engineer is needed"
+#   exempt:
+#     left_out: "the set does not hold the cell of the table for joists of {size} at {spacing}; the printed table decides"
+#     beyond_species: "the set does not hold what the table says of species {species}; the printed table decides"
+#     beyond_grade: "the set does not hold what the table says of grade {grade}; the printed table decides"
+#     beyond_size: "the set does not hold what the table says of joists of {size}; the printed table decides"
+#     beyond_spacing: "the set does not hold what the table says of joists at {spacing}; the printed table decides"
 #   unmended: [beyond_species, beyond_grade, beyond_load]
 #   mend:
 #     - "joists closer together"
@@ -78,12 +85,17 @@ _row[i] := {"at": span.at, "figure": "spans", "cell": _cell[i], "outside": true,
 	is_null(_limit[i])
 }
 
-_row[i] := {
-	"at": span.at, "figure": "spans", "cell": _cell[i], "outside": true, "say": "left_out",
-	"size": span.size.value, "spacing": span.spacing.value,
-} if {
+_gap[i] := {"size": span.size.value, "spacing": span.spacing.value} if {
 	some i, span in input.joist_spans
 	is_string(_limit[i])
+}
+
+_row[i] := object.union(gap, {
+	"at": input.joist_spans[i].at, "figure": "spans", "cell": _cell[i],
+	"outside": true, "say": "left_out",
+}) if {
+	some i, gap in _gap
+	not figures.excerpt
 }
 
 # What is not shown matters only where more of it could still bring the span outside.
@@ -96,6 +108,7 @@ _open contains i if {
 _open contains i if {
 	some i, _ in input.joist_spans
 	not _row[i]
+	not _gap[i]
 }
 
 readings contains spans.beside(row, input.joist_spans[i]) if {
@@ -103,7 +116,21 @@ readings contains spans.beside(row, input.joist_spans[i]) if {
 	not i in _open
 }
 
-readings contains row if some row in _beyond[_]
+readings contains row if {
+	some row in _beyond[_]
+	not spans.apart(figures, row)
+}
+
+exempt contains spans.exempt(input.joist_spans[i], row) if {
+	some i, rows in _beyond
+	some row in rows
+	spans.apart(figures, row)
+}
+
+exempt contains object.union(gap, {"at": input.joist_spans[i].at, "because": "left_out"}) if {
+	some i, gap in _gap
+	figures.excerpt
+}
 
 _needs[i] contains need if {
 	some i, span in input.joist_spans

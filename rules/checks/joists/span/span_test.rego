@@ -192,3 +192,37 @@ test_cell_that_the_set_does_not_hold if {
 		"unknown": set(),
 	}
 }
+
+_excerpt := object.union(_dry, {"excerpt": true})
+
+_exempt(figures, members) := result if {
+	result := {"readings": span.readings, "unknown": span.unknown, "exempt": span.exempt} with input as {"site": {"at": ["/site"]}, "joist_spans": members}
+		with data.figures as {"joists": {"span": figures}}
+}
+
+test_excerpt_leaves_alone_what_it_does_not_hold if {
+	every case in [
+		[{"lumber": {"species": _shown("/x", "teak")}}, {"because": "beyond_species", "species": "teak"}],
+		[{"lumber": {"grade": _shown("/x", "No. 3")}}, {"because": "beyond_grade", "grade": "No. 3"}],
+		[{"size": _shown("/x", "2x4")}, {"because": "beyond_size", "size": "2x4"}],
+		[{"spacing": _shown("/x", 25 * _inch)}, {"because": "beyond_spacing", "spacing": 25 * _inch}],
+		[{"spacing": _shown("/x", 24 * _inch)}, {"because": "left_out", "size": "2x10", "spacing": 24 * _inch}],
+	] {
+		_exempt(_excerpt, [object.union(_member(_inch), case[0])]) == {
+			"readings": set(), "unknown": set(),
+			"exempt": {object.union({"at": _base.at}, case[1])},
+		}
+	}
+}
+
+test_excerpt_holds_what_it_has if {
+	_exempt(_excerpt, [_member((168 * _inch) + 1)]) == {
+		"readings": {_row((168 * _inch) + 1, 168 * _inch, ["southern pine", "2x10", 0, 0], true)},
+		"unknown": set(), "exempt": set(),
+	}
+	_exempt(_excerpt, [object.union(_member(_inch), {"live_load": _shown("/x", 41 * _psf)})]) == {
+		"readings": {{"at": ["/x"], "figure": "spans", "outside": true, "say": "beyond_load", "load": 41 * _psf}},
+		"unknown": set(), "exempt": set(),
+	}
+	_exempt(_dry, [object.union(_member(_inch), {"size": _shown("/x", "2x4")})]).exempt == set()
+}

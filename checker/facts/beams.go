@@ -83,21 +83,21 @@ func (g *girder) waits() string {
 // findSupports lists posts and the end supports that the beam names.
 func (g *girder) findSupports() {
 	b := g.c.beam
-	for _, on := range []*model.Words{b.StartOn, b.EndOn} {
-		if on != nil && g.c.unplaced != "" {
+	end := func(on *model.Words, along measure.Length) {
+		switch {
+		case on == nil:
+		case g.c.unplaced != "":
 			g.hung++
+		default:
+			g.supports = append(g.supports, support{along: along, at: on.At})
 		}
 	}
-	if b.StartOn != nil && g.hung == 0 {
-		g.supports = append(g.supports, support{along: g.reach.From, at: b.StartOn.At})
-	}
+	end(b.StartOn, g.reach.From)
 	width := g.postWidth()
 	for _, p := range b.PostsAt {
 		g.supports = append(g.supports, support{along: p.V, post: true, at: p.At, width: width})
 	}
-	if b.EndOn != nil && g.hung == 0 {
-		g.supports = append(g.supports, support{along: g.reach.To, at: b.EndOn.At})
-	}
+	end(b.EndOn, g.reach.To)
 	slices.SortStableFunc(g.supports, func(a, b support) int { return int(sign(a.along - b.along)) })
 }
 

@@ -47,9 +47,8 @@ func (fr *frame) setOut() PlatformPlan {
 		p.Beams = append(p.Beams, fr.beamPlan(&fr.beams[i]))
 	}
 	for i := range s.p.Beams {
-		b := &s.p.Beams[i]
-		if !slices.ContainsFunc(p.Beams, func(q BeamPlan) bool { return q.Beam == b }) {
-			p.Unplaced = append(p.Unplaced, beamLabel(b, i))
+		if c := fr.carrierOf(i); c.unplaced != "" {
+			p.Unplaced = append(p.Unplaced, c.name)
 		}
 	}
 	p.Ledger = s.ledgerPlan()

@@ -102,17 +102,25 @@ func (p *platform) strings() {
 	switch {
 	case len(p.plan.Beams) == 0:
 		p.missing("beam strings, posts and footings", "platforms[].beams")
-	case !p.carried():
-		p.missing("posts and footings", p.joistsMissing())
+	case p.postsMissing() != "":
+		p.missing("posts and footings", p.postsMissing())
 	}
 	s := Section{Title: "Strings" + p.of}
 	s.add(t)
 	p.section(s)
 }
 
-// carried reports whether it is known what the beams carry, and so their posts.
-func (p *platform) carried() bool {
-	return slices.ContainsFunc(p.facts.Beams, func(b facts.Beam) bool { return b.Platform == p.plan.Label })
+// postsMissing is the field without which not all posts have a place.
+func (p *platform) postsMissing() string {
+	switch {
+	case len(p.m.Beams) == 0:
+		return "platforms[].beams"
+	case len(p.plan.Unplaced) > 0:
+		return "platforms[].beams[].from_house"
+	case slices.ContainsFunc(p.facts.Posts, func(f facts.Post) bool { return f.Platform == p.plan.Label && f.X == nil }):
+		return "platforms[].beams[].posts_at"
+	}
+	return ""
 }
 
 // nth numbers the parts of a beam that the outline interrupts.

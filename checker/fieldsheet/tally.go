@@ -75,7 +75,7 @@ func (l *lengths) add(size string, stock measure.Length, n int64) {
 // hardware counts what joists and posts are held with.
 func (p *platform) hardware() {
 	p.joistHardware()
-	if !p.carried() {
+	if p.postsMissing() != "" {
 		p.tally.posts.unknown = true
 	}
 	for _, post := range p.postPlaces() {

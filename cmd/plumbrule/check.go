@@ -3,7 +3,6 @@ package main
 import (
 	"bytes"
 	"fmt"
-	"io"
 	"os"
 	"strings"
 
@@ -76,45 +75,12 @@ func classList() string {
 // className is a class as a flag takes it, without the space.
 func className(c result.Consequence) string { return strings.ReplaceAll(string(c), " ", "-") }
 
-// target is one report and where it goes; no file means standard output.
-type target struct {
-	format report.Format
-	file   string
-}
-
-func (f checkFlags) targets() ([]target, error) {
+func (f checkFlags) targets() ([]target[report.Format], error) {
 	names := f.reports
 	if len(names) == 0 {
 		names = []string{"text"}
 	}
-	var list []target
-	taken := map[string]bool{}
-	for _, name := range names {
-		name, file, toFile := strings.Cut(name, "=")
-		if toFile && file == "" {
-			return nil, fmt.Errorf("--report %s= names no file", name)
-		}
-		format, err := report.Find(name)
-		if err != nil {
-			return nil, err
-		}
-		if file == standardInput {
-			file = ""
-		}
-		if taken[file] {
-			return nil, fmt.Errorf("two reports would go to %s; give one of them a file: --report %s=FILE", destination(file), name)
-		}
-		taken[file] = true
-		list = append(list, target{format, file})
-	}
-	return list, nil
-}
-
-func destination(file string) string {
-	if file == "" {
-		return "standard output"
-	}
-	return file
+	return readTargets(names, report.Find)
 }
 
 func (f checkFlags) class() (result.Consequence, error) {
@@ -204,7 +170,7 @@ func readPrevious(name string) (items.Previous, error) {
 
 // write lays a report out whole before any of it goes out, so that a format
 // that fails leaves no half a file.
-func (f checkFlags) write(env environment, t target, previous items.Previous, run result.Report) error {
+func (f checkFlags) write(env environment, t target[report.Format], previous items.Previous, run result.Report) error {
 	options := report.Options{Verbose: f.verbose, Compact: f.compact, Previous: previous}
 	if t.file == "" {
 		options.Width, options.Colour = env.layout()
@@ -213,13 +179,7 @@ func (f checkFlags) write(env environment, t target, previous items.Previous, ru
 	if err := t.format.New(options).Write(&text, run); err != nil {
 		return fmt.Errorf("write the %s report: %w", t.format.Name, err)
 	}
-	if t.file == "" {
-		if _, err := io.Copy(env.out, &text); err != nil {
-			return fmt.Errorf("write the %s report: %w", t.format.Name, err)
-		}
-		return nil
-	}
-	if err := os.WriteFile(t.file, text.Bytes(), 0o644); err != nil {
+	if err := hand(env, t.file, text.Bytes()); err != nil {
 		return fmt.Errorf("write the %s report: %w", t.format.Name, err)
 	}
 	return nil

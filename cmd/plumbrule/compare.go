@@ -96,7 +96,7 @@ func runCompare(cmd *cobra.Command, env environment, flags compareFlags, args []
 	if err != nil {
 		return err
 	}
-	targets, err := flags.comparisons()
+	targets, err := readTargets(flags.reports, findComparison)
 	if err != nil {
 		return err
 	}

@@ -5,7 +5,6 @@ import (
 	"context"
 	"fmt"
 	"io"
-	"os"
 	"strings"
 
 	"plumbrule/checker"
@@ -21,7 +20,6 @@ type comparison struct {
 	name      string
 	revisions func(io.Writer, *compare.Revisions, text.Options) error
 	sets      func(io.Writer, *compare.Sets, text.Options) error
-	file      string // where it goes; "" is standard output
 }
 
 // comparisons lists the formats, the usual one first.
@@ -49,32 +47,6 @@ func comparisonList() string {
 	return strings.Join(names, ", ")
 }
 
-// comparisons reads which formats go where.
-func (f compareFlags) comparisons() ([]comparison, error) {
-	var list []comparison
-	taken := map[string]bool{}
-	for _, name := range f.reports {
-		name, file, toFile := strings.Cut(name, "=")
-		if toFile && file == "" {
-			return nil, fmt.Errorf("--report %s= names no file", name)
-		}
-		format, err := findComparison(name)
-		if err != nil {
-			return nil, err
-		}
-		if file == standardInput {
-			file = ""
-		}
-		if taken[file] {
-			return nil, fmt.Errorf("two reports would go to %s; give one of them a file: --report %s=FILE", destination(file), name)
-		}
-		taken[file] = true
-		format.file = file
-		list = append(list, format)
-	}
-	return list, nil
-}
-
 func findComparison(name string) (comparison, error) {
 	for _, f := range comparisons() {
 		if f.name == name {
@@ -84,7 +56,7 @@ func findComparison(name string) (comparison, error) {
 	return comparison{}, fmt.Errorf("no format of comparisons is named %q; there are %s", name, comparisonList())
 }
 
-func compareRevisions(ctx context.Context, env environment, flags compareFlags, targets []comparison, s settings, c *checker.Checker, was, is checker.Input) error {
+func compareRevisions(ctx context.Context, env environment, flags compareFlags, targets []target[comparison], s settings, c *checker.Checker, was, is checker.Input) error {
 	r := c.Compare(ctx, was, is)
 	if err := stopped(ctx); err != nil {
 		return err
@@ -95,14 +67,14 @@ func compareRevisions(ctx context.Context, env environment, flags compareFlags, 
 		return &exitError{exitUnreadable, nil}
 	}
 	for _, t := range targets {
-		if err := t.write(env, flags, func(to io.Writer, o text.Options) error { return t.revisions(to, r, o) }); err != nil {
+		if err := writeComparison(env, flags, t, func(to io.Writer, o text.Options) error { return t.format.revisions(to, r, o) }); err != nil {
 			return &exitError{exitFailed, err}
 		}
 	}
 	return verdict(r.Worse(s.class, s.failOpen), &r.Was, &r.Is)
 }
 
-func compareSets(ctx context.Context, env environment, flags compareFlags, targets []comparison, s settings, c *checker.Checker, in checker.Input) error {
+func compareSets(ctx context.Context, env environment, flags compareFlags, targets []target[comparison], s settings, c *checker.Checker, in checker.Input) error {
 	b := c.CompareSets(ctx, in)
 	if err := stopped(ctx); err != nil {
 		return err
@@ -111,7 +83,7 @@ func compareSets(ctx context.Context, env environment, flags compareFlags, targe
 		return err
 	}
 	for _, t := range targets {
-		if err := t.write(env, flags, func(to io.Writer, o text.Options) error { return t.sets(to, b, o) }); err != nil {
+		if err := writeComparison(env, flags, t, func(to io.Writer, o text.Options) error { return t.format.sets(to, b, o) }); err != nil {
 			return &exitError{exitFailed, err}
 		}
 	}
@@ -131,24 +103,18 @@ func verdict(worse bool, designs ...*result.Design) error {
 	return nil
 }
 
-// write lays a comparison out whole before any of it goes out.
-func (t comparison) write(env environment, flags compareFlags, lay func(io.Writer, text.Options) error) error {
+// writeComparison lays a comparison out whole before any of it goes out.
+func writeComparison(env environment, flags compareFlags, t target[comparison], lay func(io.Writer, text.Options) error) error {
 	options := text.Options{Verbose: flags.verbose}
 	if t.file == "" {
 		options.Width, options.Colour = env.layout()
 	}
 	var page bytes.Buffer
 	if err := lay(&page, options); err != nil {
-		return fmt.Errorf("write the %s comparison: %w", t.name, err)
+		return fmt.Errorf("write the %s comparison: %w", t.format.name, err)
 	}
-	if t.file == "" {
-		if _, err := io.Copy(env.out, &page); err != nil {
-			return fmt.Errorf("write the %s comparison: %w", t.name, err)
-		}
-		return nil
-	}
-	if err := os.WriteFile(t.file, page.Bytes(), 0o644); err != nil {
-		return fmt.Errorf("write the %s comparison: %w", t.name, err)
+	if err := hand(env, t.file, page.Bytes()); err != nil {
+		return fmt.Errorf("write the %s comparison: %w", t.format.name, err)
 	}
 	return nil
 }

@@ -93,6 +93,9 @@ func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []str
 	if err != nil {
 		return err
 	}
+	if err := keep(flags.output, in); err != nil {
+		return err
+	}
 	format, err := findDrawFormat(flags.format)
 	if err != nil {
 		return err
@@ -167,13 +170,13 @@ func (f drawFlags) write(env environment, format drawFormat, sheets []*paper.She
 	if len(pages) > 1 && (f.output == "" || f.output == standardInput || toFile) {
 		return fmt.Errorf("there are %d sheets, each a file of its own; name a directory with -o, one --view, or --format pdf", len(pages))
 	}
-	switch {
-	case f.output == "" || f.output == standardInput:
-		if _, err := env.out.Write(pages[0]); err != nil {
+	save := func(file string, page []byte) error {
+		if err := hand(env, file, page); err != nil {
 			return &exitError{exitFailed, fmt.Errorf("write the drawing: %w", err)}
 		}
 		return nil
-	case toFile:
+	}
+	if f.output == "" || f.output == standardInput || toFile {
 		return save(f.output, pages[0])
 	}
 	if err := os.MkdirAll(f.output, 0o755); err != nil {
@@ -183,13 +186,6 @@ func (f drawFlags) write(env environment, format drawFormat, sheets []*paper.She
 		if err := save(filepath.Join(f.output, names[i]+"."+format.name), page); err != nil {
 			return err
 		}
-	}
-	return nil
-}
-
-func save(file string, page []byte) error {
-	if err := os.WriteFile(file, page, 0o644); err != nil {
-		return &exitError{exitFailed, fmt.Errorf("write the drawing: %w", err)}
 	}
 	return nil
 }

@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"fmt"
 	"io"
-	"os"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -63,6 +62,9 @@ func printSheet(env environment, args []string, format, file string) error {
 	if err != nil {
 		return err
 	}
+	if err := keep(file, in); err != nil {
+		return err
+	}
 	sheet, problems := checker.FieldSheet(in)
 	if err := refuse(env, in.Name, problems); err != nil {
 		return err
@@ -75,13 +77,7 @@ func printSheet(env environment, args []string, format, file string) error {
 	if err := write(&page, sheet); err != nil {
 		return &exitError{exitFailed, err}
 	}
-	if file == "" || file == standardInput {
-		if _, err := page.WriteTo(env.out); err != nil {
-			return &exitError{exitFailed, fmt.Errorf("write the field sheet: %w", err)}
-		}
-		return nil
-	}
-	if err := os.WriteFile(file, page.Bytes(), 0o644); err != nil {
+	if err := hand(env, file, page.Bytes()); err != nil {
 		return &exitError{exitFailed, fmt.Errorf("write the field sheet: %w", err)}
 	}
 	return nil

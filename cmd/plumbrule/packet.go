@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 	"strings"
 
@@ -133,13 +132,4 @@ func writePacket(cmd *cobra.Command, env environment, flags packetFlags, design 
 		return &exitError{exitFailed, fmt.Errorf("%s: %d %s could not run; the packet says so", in.Name, n, checks)}
 	}
 	return nil
-}
-
-// hand puts a finished page into a file, or onto standard output.
-func hand(env environment, file string, page []byte) error {
-	if file == "" || file == standardInput {
-		_, err := env.out.Write(page)
-		return err
-	}
-	return os.WriteFile(file, page, 0o644)
 }

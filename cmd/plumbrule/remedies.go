@@ -3,12 +3,14 @@ package main
 import (
 	"fmt"
 	"slices"
+
+	"plumbrule/checker/report"
 )
 
 // wantsRemedies says whether changes that mend findings are tried. Each costs
 // as much as checking the design once. Whoever checks one design by itself is
 // about to mend it; a run over many is a gate, which they would slow down.
-func (f checkFlags) wantsRemedies(designs int, reports []target) (bool, error) {
+func (f checkFlags) wantsRemedies(designs int, reports []target[report.Format]) (bool, error) {
 	switch f.remedies {
 	case "on":
 		return true, nil
@@ -21,4 +23,6 @@ func (f checkFlags) wantsRemedies(designs int, reports []target) (bool, error) {
 }
 
 // showsRemedies reports whether a report has room for them.
-func (f checkFlags) showsRemedies(t target) bool { return t.format.Name != "text" || !f.compact }
+func (f checkFlags) showsRemedies(t target[report.Format]) bool {
+	return t.format.Name != "text" || !f.compact
+}

@@ -4,7 +4,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"os"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -67,20 +66,6 @@ func (r *runFlags) startOne(cmd *cobra.Command, env environment, in *checker.Inp
 func stopped(ctx context.Context) error {
 	if ctx.Err() != nil {
 		return &exitError{exitFailed, errors.New("interrupted; nothing was written")}
-	}
-	return nil
-}
-
-// keep refuses to write over what is read.
-func keep(output string, inputs ...checker.Input) error {
-	to, err := os.Stat(output)
-	if err != nil {
-		return nil //nolint:nilerr // a file that is not there is nothing to lose
-	}
-	for i := range inputs {
-		if from, err := os.Stat(inputs[i].Name); err == nil && os.SameFile(to, from) {
-			return fmt.Errorf("%s is the design itself; write to another file", output)
-		}
 	}
 	return nil
 }

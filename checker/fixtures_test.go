@@ -21,24 +21,34 @@ const checkFixtures = "../fixtures/checks"
 
 var update = flag.Bool("update", false, "write the expected findings of the fixtures anew")
 
-// checkers are prepared once for each set and shared by all tests.
+// checkers are prepared once for each preparation and shared by all tests.
 var checkers sync.Map
 
+type preparation struct {
+	set      string // "" for the default sets
+	remedies bool
+}
+
 // checkerFor gives a checker of one set, or of the default sets for "".
-func checkerFor(t *testing.T, set string) *checker.Checker {
+func checkerFor(t testing.TB, set string) *checker.Checker {
 	t.Helper()
-	if c, ok := checkers.Load(set); ok {
+	return prepared(t, preparation{set: set})
+}
+
+func prepared(t testing.TB, p preparation) *checker.Checker {
+	t.Helper()
+	if c, ok := checkers.Load(p); ok {
 		return c.(*checker.Checker)
 	}
-	var options checker.Options
-	if set != "" {
-		options.Sets = []string{set}
+	options := checker.Options{Remedies: p.remedies}
+	if p.set != "" {
+		options.Sets = []string{p.set}
 	}
 	c, err := checker.New(options)
 	if err != nil {
 		t.Fatal(err)
 	}
-	checkers.Store(set, c)
+	checkers.Store(p, c)
 	return c
 }
 

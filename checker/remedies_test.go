@@ -10,7 +10,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"sync"
 	"testing"
 
 	"plumbrule/checker"
@@ -20,24 +19,10 @@ import (
 	"plumbrule/checker/source"
 )
 
-var menders sync.Map
-
 // menderFor gives a checker that tries remedies, of one set or the default ones.
 func menderFor(t testing.TB, set string) *checker.Checker {
 	t.Helper()
-	if c, ok := menders.Load(set); ok {
-		return c.(*checker.Checker)
-	}
-	options := checker.Options{Remedies: true}
-	if set != "" {
-		options.Sets = []string{set}
-	}
-	c, err := checker.New(options)
-	if err != nil {
-		t.Fatal(err)
-	}
-	menders.Store(set, c)
-	return c
+	return prepared(t, preparation{set: set, remedies: true})
 }
 
 func only(t testing.TB, c *checker.Checker, name, text string) result.Design {

@@ -161,11 +161,12 @@ func (f *flight) fact(st *stair, i int) Flight {
 	}
 	f.depths(&fact)
 	f.steps(&fact)
+	f.comfort(&fact)
 	f.openings(st, &fact)
 	f.slope(st, &fact)
 	fact.Engineered = st.engineer.stringerSpan(st.s.Stringers, fact.Throat, st.stringerSpacing())
 	if b := st.landingBelow(i); b != nil {
-		fact.CrossFall, fact.CrossSlope = st.crossFall(b)
+		st.crossFall(&fact, b, i)
 	}
 	return fact
 }
@@ -209,10 +210,11 @@ func (f *flight) openings(st *stair, fact *Flight) {
 	}
 	fact.RisersClosed = of(o.Length == nil, o.At)
 	fact.RiserOpening = shown(o.Length)
-	if o.Length == nil || st.total == nil {
+	built := st.built()
+	if o.Length == nil || built == nil {
 		return
 	}
-	above := st.total.Value
+	above := built.Value
 	for i := range st.flights {
 		if &st.flights[i] == f {
 			break
@@ -221,7 +223,7 @@ func (f *flight) openings(st *stair, fact *Flight) {
 			above -= h.Value
 		}
 	}
-	fact.OpeningAbove = of(above, st.total.At...)
+	fact.OpeningAbove = of(above, built.At...)
 }
 
 // slope sets pitch, stringer line and throat, first drop and bottom cut.
@@ -236,7 +238,6 @@ func (f *flight) slope(st *stair, fact *Flight) {
 		return
 	}
 	places := append(append([]string{}, f.depth.At...), f.unit.At...)
-	fact.ComfortSum = of(2*f.unit.Value+f.depth.Value, places...)
 	if fact.Run != nil && f.depth.Value > 0 {
 		step := geometry.Diagonal(f.unit.Value, f.depth.Value)
 		fact.StringerLine = of(share(fact.Run.Value, int64(step), int64(f.depth.Value)), places...)
@@ -269,22 +270,4 @@ func (f *flight) cuts(st *stair, fact *Flight) {
 		places = append(places, b.FinishToCome.At)
 	}
 	fact.BottomCut = of(bottom, places...)
-}
-
-// crossFall is how much lower one side of the landing lies than the other
-// across the width of the stair, and the slope that makes it so.
-func (st *stair) crossFall(b *model.Landing) (*Length, *Slope) {
-	slope := b.SlopeAlong
-	side, known := st.across()
-	if known && side {
-		slope = b.SlopeOut
-	}
-	if !known || slope == nil || slope.V.Run == 0 {
-		return nil, nil
-	}
-	if st.s.Width == nil {
-		return nil, ratio(slope)
-	}
-	fall := share(st.s.Width.V, slope.V.Rise, slope.V.Run)
-	return of(apart(fall, 0), slope.At, st.s.Width.At), ratio(slope)
 }

@@ -124,26 +124,6 @@ func (st *stair) stringerSpacing() *Length {
 	return of(spacing.Length(), k.Count.At, st.s.Width.At)
 }
 
-// dropAtTop is the height of the top tread above the ground below it: the drop
-// at the edge that the stair leaves from, or its total rise, less one riser.
-func (st *stair) dropAtTop() *Length {
-	height := st.total
-	if e := st.edgeEntry(); e != nil {
-		if e.Drop != nil {
-			height = shown(e.Drop)
-		}
-		if e.DropWithin36 != nil && longer(shown(e.DropWithin36), height) {
-			height = shown(e.DropWithin36)
-		}
-	}
-	if height == nil || len(st.flights) == 0 || len(st.flights[0].heights) == 0 {
-		return height
-	}
-	risers := st.flights[0].heights
-	top := risers[len(risers)-1]
-	return of(height.Value-top.Value, append(append([]string{}, height.At...), top.At...)...)
-}
-
 // compare sets the stated rise against the derived one, and the risers as
 // measured against either.
 func (st *stair) compare(fact *Stair) {
@@ -151,26 +131,15 @@ func (st *stair) compare(fact *Stair) {
 		fact.DerivedRise = st.derived
 		fact.RiseDifference = of(apart(st.total.Value, st.derived.Value), append(slices.Clone(st.total.At), st.derived.At...)...)
 	}
-	total, places := measure.Length(0), []string(nil)
-	for i := range st.flights {
-		list := st.flights[i].measuredRisers
-		if len(list) == 0 {
-			return
-		}
-		places = append(places, parent(list[0].At))
-		for _, r := range list {
-			total += r.V
-		}
-	}
-	fact.MeasuredSum = of(total, places...)
-	if st.total != nil {
-		fact.SumDifference = of(apart(total, st.total.Value), append(places, st.total.At...)...)
+	fact.MeasuredSum = st.measured()
+	if fact.MeasuredSum != nil && st.total != nil {
+		fact.SumDifference = of(apart(fact.MeasuredSum.Value, st.total.Value), append(slices.Clone(fact.MeasuredSum.At), st.total.At...)...)
 	}
 }
 
 func (st *stair) handrail() Handrail {
 	h := st.s.Handrail
-	fact := Handrail{At: []string{st.s.At}, Stair: st.label, Risers: st.longestFlight(), Rise: st.total, Width: st.width()}
+	fact := Handrail{At: []string{st.s.At}, Stair: st.label, Risers: st.longestFlight(), Rise: st.built(), Width: st.width()}
 	if h == nil {
 		return fact
 	}
@@ -279,10 +248,9 @@ func (st *stair) landings() []Landing {
 		if i == len(st.flights)-1 {
 			where = "bottom"
 		}
-		l := st.landingBelow(i)
 		fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: where, StairWidth: st.width()}
-		if l != nil {
-			fact.describe(st, l)
+		if l := st.landingBelow(i); l != nil {
+			fact.describe(l, st.sides(i))
 		}
 		list = append(list, fact)
 	}
@@ -304,11 +272,11 @@ func (st *stair) topLanding() Landing {
 		Risers: st.flights[0].risers, DoorsApart: st.doorsApart(),
 	}
 	if l := st.s.LandingTop; l != nil {
-		fact.describe(st, l)
+		fact.describe(l, sidesOf(l, st.leaves(), st.wayMissing("stairs[].landing_top")))
 		return fact
 	}
-	along, known := st.across()
-	if !known {
+	way := st.leaves()
+	if way == anyWay {
 		return fact
 	}
 	from := st.s.From
@@ -320,7 +288,7 @@ func (st *stair) topLanding() Landing {
 	}
 	middle := edge.At(from.Along.V + st.s.Width.V/2)
 	axis, fixed, here := geometry.X, middle.X, middle.Y
-	if along {
+	if way == alongHouse {
 		axis, fixed, here = geometry.Y, middle.Y, middle.X
 	}
 	for _, stretch := range st.from.ring.Scan(axis, fixed) {

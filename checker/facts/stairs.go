@@ -62,16 +62,6 @@ func (st *stair) edgeEntry() *model.Edge {
 	return nil
 }
 
-// across reports whether the stair descends along the house, off a side edge.
-// known is false off a skewed edge, or where the edge is not shown.
-func (st *stair) across() (along, known bool) {
-	if st.edge < 0 || st.from.ring == nil {
-		return false, false
-	}
-	e := st.from.ring.Edge(st.edge)
-	return e.A.X == e.B.X, e.A.X == e.B.X || e.A.Y == e.B.Y
-}
-
 // risers counts the risers of all flights; nil unless every flight shows them.
 func (st *stair) risers() *Count {
 	sum, places := int64(0), []string(nil)
@@ -124,7 +114,7 @@ func (st *stair) riseFromGrade() *Length {
 		return st.riseBetweenPlatforms()
 	}
 	run := st.run()
-	if run == nil {
+	if run == nil || st.turns() {
 		return nil
 	}
 	ground := st.groundAt(run)
@@ -147,29 +137,6 @@ func (st *stair) riseBetweenPlatforms() *Length {
 		return nil
 	}
 	return of(st.from.p.SurfaceAboveGrade.V-to.SurfaceAboveGrade.V, st.from.p.SurfaceAboveGrade.At, to.SurfaceAboveGrade.At)
-}
-
-// run is how far out from the edge the stair lands.
-func (st *stair) run() *Length {
-	sum, places := measure.Length(0), []string(nil)
-	for i := range st.flights {
-		f := &st.flights[i]
-		run := f.run()
-		if run == nil {
-			return nil
-		}
-		sum, places = sum+run.Value, append(places, run.At...)
-		if i == len(st.flights)-1 {
-			break
-		}
-		landing := st.landingBelow(i)
-		depth, _ := st.travel(landing)
-		if depth == nil {
-			return nil
-		}
-		sum, places = sum+depth.Value, append(places, depth.At...)
-	}
-	return of(sum, places...)
 }
 
 // groundAt is the depth of the ground below the surface as far out from the
@@ -209,16 +176,16 @@ func (st *stair) fall() *Of[measure.Slope] {
 		return nil
 	}
 	g := st.deck.Site.GradeFall
-	along, known := st.across()
-	if g.Slope == nil || g.Direction == nil || !known {
+	way := st.leaves()
+	if g.Slope == nil || g.Direction == nil || way == anyWay {
 		return nil
 	}
 	e := st.from.ring.Edge(st.edge)
 	descends := "out"
 	switch {
-	case along && e.A.Y < e.B.Y:
+	case way == alongHouse && e.A.Y < e.B.Y:
 		descends = "right"
-	case along:
+	case way == alongHouse:
 		descends = "left"
 	case e.A.X < e.B.X:
 		descends = "in"
@@ -232,28 +199,6 @@ func (st *stair) fall() *Of[measure.Slope] {
 		slope.Rise = 0
 	}
 	return of(slope, g.Slope.At)
-}
-
-// travel is the depth of a landing in the direction of travel and its width
-// across it. Where the direction is not known, the lesser measure stands for
-// both, which can only be on the careful side.
-func (st *stair) travel(l *model.Landing) (depth, width *Length) {
-	if l == nil {
-		return nil, nil
-	}
-	along, out := shown(l.Along), shown(l.Out)
-	side, known := st.across()
-	switch {
-	case known && side:
-		return along, out
-	case known:
-		return out, along
-	case along == nil || out == nil:
-		return nil, nil
-	case along.Value < out.Value:
-		return along, along
-	}
-	return out, out
 }
 
 // landingBelow is the landing at the foot of flight i.

@@ -94,12 +94,10 @@ func (st *stair) lengths() []*Length {
 		}
 		steps, places = steps+run.Value, append(places, run.At...)
 	}
-	list := []*Length{st.run(), of(steps, places...)}
+	list := append(st.runs(), of(steps, places...))
 	if top := &st.flights[0]; top.flush && top.depth != nil {
 		for _, l := range slices.Clone(list) {
-			if l != nil {
-				list = append(list, of(l.Value-top.depth.Value, l.At...))
-			}
+			list = append(list, of(l.Value-top.depth.Value, l.At...))
 		}
 	}
 	return list
@@ -140,7 +138,7 @@ func (st *stair) startOf(f *flight) (measure.Length, bool) {
 			return start, true
 		}
 		run := st.flights[i].run()
-		depth, _ := st.travel(st.landingBelow(i))
+		depth := st.sides(i).depth
 		if run == nil || depth == nil {
 			break
 		}

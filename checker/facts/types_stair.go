@@ -43,52 +43,62 @@ type Stair struct {
 
 // Flight is a run of steps between two landings.
 type Flight struct {
-	At             []string         `json:"at" doc:"the flight, or the stair where it has but one"`
-	Stair          string           `json:"stair" doc:"mark of the stair, or its number"`
-	N              int64            `json:"n" doc:"which flight from the top, counted from 1"`
-	Of             int64            `json:"of" doc:"how many flights the stair has"`
-	Use            *Words           `json:"use,omitempty" doc:"what the stair serves: main, secondary, service or accessible"`
-	Attached       *Flag            `json:"attached,omitempty" doc:"true where the stair leaves a platform that hangs on the house, false where that stands free"`
-	Risers         *Count           `json:"risers,omitempty" doc:"risers of the flight"`
-	Treads         *Count           `json:"treads,omitempty" doc:"treads of the flight as described"`
-	TreadsExpected *Count           `json:"treads_expected,omitempty" doc:"treads that the risers ask for"`
-	Rise           *Length          `json:"rise,omitempty" doc:"landing to landing"`
-	Run            *Length          `json:"run,omitempty" doc:"total run"`
-	UnitRise       *Length          `json:"unit_rise,omitempty" doc:"rise divided by risers"`
-	RiserHeights   []measure.Length `json:"riser_heights" doc:"every riser from the bottom; empty where they are not known"`
-	FirstDrop      *Length          `json:"first_drop,omitempty" doc:"decking or landing down to the framing cut of the first tread"`
-	BottomCut      *Length          `json:"bottom_cut,omitempty" doc:"height of the lowest riser cut on the stringer, tread thickness taken off and finish to come added"`
-	RiserMax       *Length          `json:"riser_max,omitempty" doc:"greatest riser, as built where it was measured"`
-	RiserMaxN      int64            `json:"riser_max_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
-	RiserMin       *Length          `json:"riser_min,omitempty" doc:"smallest riser"`
-	RiserMinN      int64            `json:"riser_min_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
-	RiserSpread    *Length          `json:"riser_spread,omitempty" doc:"greatest less smallest"`
-	RiserStep      *Length          `json:"riser_step,omitempty" doc:"greatest difference between two risers that follow each other"`
-	UpperStep      *Length          `json:"upper_riser_step,omitempty" doc:"the same with the lowest riser left out; absent where there are fewer than three"`
-	UpperOff       *Length          `json:"upper_riser_off,omitempty" doc:"greatest difference of a riser above the lowest from the unit rise"`
-	BottomOff      *Length          `json:"bottom_riser_off,omitempty" doc:"difference of the lowest riser from the unit rise, never negative"`
-	BottomLower    *Length          `json:"bottom_riser_lower,omitempty" doc:"how much lower the lowest riser is than the smallest above it; negative where it is higher, absent where it is the only one"`
-	CrossFall      *Length          `json:"cross_fall,omitempty" doc:"how much the last riser differs from one side of the stair to the other, by the slope of the landing"`
-	CrossSlope     *Slope           `json:"cross_slope,omitempty" doc:"slope of the ground or landing across the stair, at the last riser"`
-	TreadDepth     *Length          `json:"tread_depth,omitempty" doc:"tread depth as described, nosing to nosing"`
-	TreadMin       *Length          `json:"tread_min,omitempty" doc:"smallest tread depth, nosing to nosing"`
-	TreadMinN      int64            `json:"tread_min_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
-	TreadMax       *Length          `json:"tread_max,omitempty" doc:"greatest tread depth"`
-	TreadMaxN      int64            `json:"tread_max_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
-	TreadSpread    *Length          `json:"tread_spread,omitempty" doc:"greatest less smallest"`
-	TreadStep      *Length          `json:"tread_step,omitempty" doc:"greatest difference between two treads that follow each other"`
-	Nosing         *Length          `json:"nosing,omitempty" doc:"nosing projection"`
-	RisersClosed   *Flag            `json:"risers_closed,omitempty" doc:"true where risers are solid"`
-	RiserOpening   *Length          `json:"riser_opening,omitempty" doc:"clear opening between treads; absent where risers are closed"`
-	OpeningAbove   *Length          `json:"opening_above,omitempty" doc:"height above grade of the highest opening between treads"`
-	Pitch          *Angle           `json:"pitch,omitempty" doc:"angle of the nosing line"`
-	StringerLine   *Length          `json:"stringer_line,omitempty" doc:"length along the line of the nosings, over the total run"`
-	StringerRun    *Length          `json:"stringer_run,omitempty" doc:"horizontal length that the stringer spans"`
-	Throat         *Length          `json:"throat,omitempty" doc:"wood left under the notch of a cut stringer"`
-	StringerKind   *Words           `json:"stringer_kind,omitempty" doc:"cut or solid"`
-	StringerSize   *Words           `json:"stringer_size,omitempty" doc:"nominal size, as 2x12"`
-	ComfortSum     *Length          `json:"comfort_sum,omitempty" doc:"two risers and one tread"`
-	Engineered     *Engineered      `json:"engineered,omitempty" doc:"what wood engineering allows, where the material and the loads are shown"`
+	At                []string         `json:"at" doc:"the flight, or the stair where it has but one"`
+	Stair             string           `json:"stair" doc:"mark of the stair, or its number"`
+	N                 int64            `json:"n" doc:"which flight from the top, counted from 1"`
+	Of                int64            `json:"of" doc:"how many flights the stair has"`
+	Use               *Words           `json:"use,omitempty" doc:"what the stair serves: main, secondary, service or accessible"`
+	Attached          *Flag            `json:"attached,omitempty" doc:"true where the stair leaves a platform that hangs on the house, false where that stands free"`
+	Risers            *Count           `json:"risers,omitempty" doc:"risers of the flight"`
+	Treads            *Count           `json:"treads,omitempty" doc:"treads of the flight as described"`
+	TreadsExpected    *Count           `json:"treads_expected,omitempty" doc:"treads that the risers ask for"`
+	Rise              *Length          `json:"rise,omitempty" doc:"landing to landing"`
+	Run               *Length          `json:"run,omitempty" doc:"total run"`
+	UnitRise          *Length          `json:"unit_rise,omitempty" doc:"rise divided by risers"`
+	RiserHeights      []measure.Length `json:"riser_heights" doc:"every riser from the bottom; empty where they are not known"`
+	FirstDrop         *Length          `json:"first_drop,omitempty" doc:"decking or landing down to the framing cut of the first tread"`
+	BottomCut         *Length          `json:"bottom_cut,omitempty" doc:"height of the lowest riser cut on the stringer, tread thickness taken off and finish to come added"`
+	RiserMax          *Length          `json:"riser_max,omitempty" doc:"greatest riser, as built where it was measured"`
+	RiserMaxN         int64            `json:"riser_max_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
+	RiserMin          *Length          `json:"riser_min,omitempty" doc:"smallest riser"`
+	RiserMinN         int64            `json:"riser_min_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
+	RiserSpread       *Length          `json:"riser_spread,omitempty" doc:"greatest less smallest"`
+	RiserStep         *Length          `json:"riser_step,omitempty" doc:"greatest difference between two risers that follow each other"`
+	UpperStep         *Length          `json:"upper_riser_step,omitempty" doc:"the same with the lowest riser left out; absent where there are fewer than three"`
+	UpperOff          *Length          `json:"upper_riser_off,omitempty" doc:"greatest difference of a riser above the lowest from the unit rise"`
+	BottomOff         *Length          `json:"bottom_riser_off,omitempty" doc:"difference of the lowest riser from the unit rise, never negative"`
+	BottomLower       *Length          `json:"bottom_riser_lower,omitempty" doc:"how much lower the lowest riser is than the smallest above it; negative where it is higher, absent where it is the only one"`
+	CrossFall         *Length          `json:"cross_fall,omitempty" doc:"how much the last riser differs from one side of the stair to the other, by the slope of the landing"`
+	CrossSlope        *Slope           `json:"cross_slope,omitempty" doc:"slope of the ground or landing across the stair, at the last riser"`
+	CrossFallLesser   *Length          `json:"cross_fall_lesser,omitempty" doc:"where it is not known which slope lies across: the lesser of what the two make"`
+	CrossFallGreater  *Length          `json:"cross_fall_greater,omitempty" doc:"the greater of the two"`
+	CrossSlopeLesser  *Slope           `json:"cross_slope_lesser,omitempty" doc:"where it is not known which slope lies across: the gentler of the two"`
+	CrossSlopeGreater *Slope           `json:"cross_slope_greater,omitempty" doc:"the steeper of the two"`
+	WayMissing        string           `json:"way_missing,omitempty" doc:"field that would show which slope lies across"`
+	TreadDepth        *Length          `json:"tread_depth,omitempty" doc:"tread depth as described, nosing to nosing"`
+	TreadMin          *Length          `json:"tread_min,omitempty" doc:"smallest tread depth, nosing to nosing"`
+	TreadMinN         int64            `json:"tread_min_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
+	TreadMax          *Length          `json:"tread_max,omitempty" doc:"greatest tread depth"`
+	TreadMaxN         int64            `json:"tread_max_n" doc:"which one from the bottom, from 1; 0 where all are alike"`
+	TreadSpread       *Length          `json:"tread_spread,omitempty" doc:"greatest less smallest"`
+	TreadStep         *Length          `json:"tread_step,omitempty" doc:"greatest difference between two treads that follow each other"`
+	Nosing            *Length          `json:"nosing,omitempty" doc:"nosing projection"`
+	RisersClosed      *Flag            `json:"risers_closed,omitempty" doc:"true where risers are solid"`
+	RiserOpening      *Length          `json:"riser_opening,omitempty" doc:"clear opening between treads; absent where risers are closed"`
+	OpeningAbove      *Length          `json:"opening_above,omitempty" doc:"height above grade of the highest opening between treads"`
+	Pitch             *Angle           `json:"pitch,omitempty" doc:"angle of the nosing line"`
+	StringerLine      *Length          `json:"stringer_line,omitempty" doc:"length along the line of the nosings, over the total run"`
+	StringerRun       *Length          `json:"stringer_run,omitempty" doc:"horizontal length that the stringer spans"`
+	Throat            *Length          `json:"throat,omitempty" doc:"wood left under the notch of a cut stringer"`
+	StringerKind      *Words           `json:"stringer_kind,omitempty" doc:"cut or solid"`
+	StringerSize      *Words           `json:"stringer_size,omitempty" doc:"nominal size, as 2x12"`
+	ComfortLeast      *Length          `json:"comfort_least,omitempty" doc:"least sum of two risers and one tread, as built where they were measured"`
+	ComfortLeastRiser int64            `json:"comfort_least_riser" doc:"riser of that sum, from 1 at the bottom; 0 where all are alike"`
+	ComfortLeastTread int64            `json:"comfort_least_tread" doc:"tread of that sum, from 1 at the bottom; 0 where all are alike"`
+	ComfortMost       *Length          `json:"comfort_most,omitempty" doc:"greatest sum of two risers and one tread"`
+	ComfortMostRiser  int64            `json:"comfort_most_riser" doc:"riser of that sum; 0 where all are alike"`
+	ComfortMostTread  int64            `json:"comfort_most_tread" doc:"tread of that sum; 0 where all are alike"`
+	Engineered        *Engineered      `json:"engineered,omitempty" doc:"what wood engineering allows, where the material and the loads are shown"`
 }
 
 // Handrail is the graspable rail of one stair; an entry stands for every stair.
@@ -97,7 +107,7 @@ type Handrail struct {
 	Stair        string   `json:"stair" doc:"mark of the stair, or its number"`
 	Present      bool     `json:"present" doc:"true where a handrail is shown"`
 	Risers       *Count   `json:"risers,omitempty" doc:"risers of the longest flight"`
-	Rise         *Length  `json:"rise,omitempty" doc:"total rise of the stair"`
+	Rise         *Length  `json:"rise,omitempty" doc:"rise of the stair, as built where its risers were measured"`
 	Width        *Length  `json:"width,omitempty" doc:"clear width of the stair above the handrails"`
 	Sides        *Count   `json:"sides,omitempty" doc:"sides that have one"`
 	Height       *Length  `json:"height,omitempty" doc:"above the nosing line"`
@@ -129,17 +139,20 @@ type StairGuard struct {
 
 // Landing is a level place of a stair.
 type Landing struct {
-	At         []string `json:"at" doc:"the landing, or the stair where none is shown"`
-	Stair      string   `json:"stair" doc:"mark of the stair, or its number"`
-	Where      string   `json:"where" doc:"top, between or bottom"`
-	Depth      *Length  `json:"depth,omitempty" doc:"in the direction of travel"`
-	Width      *Length  `json:"width,omitempty" doc:"across the direction of travel"`
-	StairWidth *Length  `json:"stair_width,omitempty" doc:"width of the stair served"`
-	SlopeAlong *Slope   `json:"slope_along,omitempty" doc:"slope along the house"`
-	SlopeOut   *Slope   `json:"slope_out,omitempty" doc:"slope out from the house"`
-	Turn       *Angle   `json:"turn,omitempty" doc:"angle by which the stair changes direction on it"`
-	DoorSwings *Flag    `json:"door_swings,omitempty" doc:"true where a door or gate swings over it"`
-	DoorClear  *Length  `json:"clear_of_door,omitempty" doc:"depth that the swing of the door leaves clear"`
-	Risers     *Count   `json:"risers,omitempty" doc:"risers of the flight below a top landing; absent for others"`
-	DoorsApart *Flag    `json:"doors_apart,omitempty" doc:"top landing: true where every door on its platform slides or swings away from it and none is the required exit; absent where no door is shown, or not all of that"`
+	At          []string `json:"at" doc:"the landing, or the stair where none is shown"`
+	Stair       string   `json:"stair" doc:"mark of the stair, or its number"`
+	Where       string   `json:"where" doc:"top, between or bottom"`
+	Depth       *Length  `json:"depth,omitempty" doc:"in the direction of travel"`
+	Width       *Length  `json:"width,omitempty" doc:"across the direction of travel"`
+	LesserSide  *Length  `json:"lesser_side,omitempty" doc:"where the direction of travel is not known: the lesser of depth and width"`
+	GreaterSide *Length  `json:"greater_side,omitempty" doc:"the greater of the two"`
+	WayMissing  string   `json:"way_missing,omitempty" doc:"field that would show which of them is the depth"`
+	StairWidth  *Length  `json:"stair_width,omitempty" doc:"width of the stair served"`
+	SlopeAlong  *Slope   `json:"slope_along,omitempty" doc:"slope along the house"`
+	SlopeOut    *Slope   `json:"slope_out,omitempty" doc:"slope out from the house"`
+	Turn        *Angle   `json:"turn,omitempty" doc:"angle by which the stair changes direction on it"`
+	DoorSwings  *Flag    `json:"door_swings,omitempty" doc:"true where a door or gate swings over it"`
+	DoorClear   *Length  `json:"clear_of_door,omitempty" doc:"depth that the swing of the door leaves clear"`
+	Risers      *Count   `json:"risers,omitempty" doc:"risers of the flight below a top landing; absent for others"`
+	DoorsApart  *Flag    `json:"doors_apart,omitempty" doc:"top landing: true where every door on its platform slides or swings away from it and none is the required exit; absent where no door is shown, or not all of that"`
 }

@@ -28,6 +28,28 @@ landing_fields := {
 	"bottom": "stairs[].landing_bottom",
 }
 
+# landing_depth is what decides whether a landing is at least so deep in the
+# direction of travel: its depth; where the direction is not known, the lesser
+# side if that is enough, or the greater if even that is not. Undefined where
+# the direction would decide.
+landing_depth(landing, _) := landing.depth
+
+landing_depth(landing, least) := _whichever(landing, least) if not landing.depth
+
+# landing_width is the same for the width across the direction of travel.
+landing_width(landing, _) := landing.width
+
+landing_width(landing, least) := _whichever(landing, least) if not landing.width
+
+_whichever(landing, least) := landing.lesser_side if landing.lesser_side.value >= least
+
+_whichever(landing, least) := landing.greater_side if landing.greater_side.value < least
+
+# landing_say is the wording for a landing whose direction is not known.
+landing_say(landing, outside) := {"say": {true: "either", false: "either_within"}[outside]} if landing.lesser_side
+
+landing_say(landing, _) := {} if not landing.lesser_side
+
 # say picks the wording for the nth step of a flight; 0 means that all are alike.
 say(0) := "outside"
 

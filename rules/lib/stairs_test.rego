@@ -77,3 +77,37 @@ test_use_not_shown_for_a_least[value] if {
 test_equal_figures_are_one if {
 	stairs.at_most({"max": 190, "max_service": 190}, "max", {"at": ["/stairs/0"]}, 191) == "max"
 }
+
+# 36 in and 48 in, 914.4 mm and 1219.2 mm
+_either := {
+	"lesser_side": {"value": 914400000, "at": ["/stairs/0/landing_bottom/out"]},
+	"greater_side": {"value": 1219200000, "at": ["/stairs/0/landing_bottom/along"]},
+}
+
+test_side_that_decides[name] if {
+	some name, case in {
+		"the lesser is more": [914390000, "lesser_side"],
+		"the lesser is just enough": [914400000, "lesser_side"],
+		"the greater falls short": [1219210000, "greater_side"],
+	}
+	stairs.landing_depth(_either, case[0]) == _either[case[1]]
+	stairs.landing_width(_either, case[0]) == _either[case[1]]
+}
+
+test_direction_would_decide if {
+	every least in [914410000, 914796875, 1219200000] {
+		not stairs.landing_depth(_either, least)
+		not stairs.landing_width(_either, least)
+	}
+}
+
+test_side_that_is_known if {
+	known := {"depth": {"value": 1, "at": ["/d"]}, "width": {"value": 2, "at": ["/w"]}}
+	every least in [0, 1, 2, 3] {
+		stairs.landing_depth(known, least) == known.depth
+		stairs.landing_width(known, least) == known.width
+	}
+	stairs.landing_say(known, true) == {}
+	stairs.landing_say(_either, true) == {"say": "either"}
+	stairs.landing_say(_either, false) == {"say": "either_within"}
+}

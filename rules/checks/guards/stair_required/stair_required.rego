@@ -37,7 +37,7 @@ readings contains {"at": guard.at, "figure": _figure, "outside": false, "say": "
 }
 
 readings contains {
-	"at": guard.drop.at, "have": guard.drop.value,
+	"at": array.concat(guard.at, guard.drop.at), "have": guard.drop.value,
 	"figure": _figure, "limit": figures[_figure],
 	"outside": high, "say": concat("", [_say[high], guards.manner(figures)]),
 } if {

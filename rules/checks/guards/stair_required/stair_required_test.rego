@@ -23,7 +23,7 @@ _bare(n) := {"at": [sprintf("/stairs/%d", [n])], "stair": "ST1", "present": fals
 _place(n) := sprintf("/stairs/%d/total_rise", [n])
 
 _reading(n, value, outside) := {
-	"at": [_place(n)], "have": value,
+	"at": [sprintf("/stairs/%d", [n]), _place(n)], "have": value,
 	"figure": "trigger", "limit": _limit,
 	"outside": outside, "say": {true: "outside", false: "within"}[outside],
 }
@@ -55,6 +55,15 @@ test_one_bad_of_two if {
 	}
 }
 
+test_the_edge_comes_second if {
+	stair := {
+		"at": ["/stairs/0"], "stair": "ST1", "present": false,
+		"drop": {"value": 800000000, "at": ["/platforms/0/edges/front/drop", "/stairs/0/risers"]},
+	}
+	some reading in _said([stair]).readings
+	reading.at == ["/stairs/0", "/platforms/0/edges/front/drop", "/stairs/0/risers"]
+}
+
 test_no_subject_no_check if {
 	not stair_required.applies with input as {"stair_guards": []}
 	stair_required.applies with input as {"stair_guards": [_bare(0)]}
@@ -84,7 +93,7 @@ test_rise_without_risers_needs_the_risers if {
 test_height_from_which_a_guard_is_asked_for if {
 	every value, outside in {999990000: false, 1000000000: true} {
 		stair_required.readings == {{
-			"at": [_place(0)], "have": value, "figure": "from", "limit": 1000000000,
+			"at": ["/stairs/0", _place(0)], "have": value, "figure": "from", "limit": 1000000000,
 			"outside": outside, "say": {true: "outside_from", false: "within_from"}[outside],
 		}} with input.stair_guards as [_subject(0, value)]
 			with data.figures as {"guards": {"stair_required": {"from": 1000000000}}}

@@ -7,7 +7,13 @@ _figures := {"stairs": {"comfort": {"min": 609600000, "max": 647700000}}}
 
 _said := {"readings": check.readings, "unknown": check.unknown}
 
-_flight(at, value) := {"at": [at], "comfort_sum": {"value": value, "at": [concat("/", [at, "risers"])]}}
+_flight(at, value) := {
+	"at": [at],
+	"comfort_least": _sum(at, "risers", value), "comfort_least_riser": 0, "comfort_least_tread": 0,
+	"comfort_most": _sum(at, "risers", value), "comfort_most_riser": 0, "comfort_most_tread": 0,
+}
+
+_sum(at, field, value) := {"value": value, "at": [concat("/", [at, field])]}
 
 _readings(at, value, min_outside, max_outside) := {
 	{"at": [concat("/", [at, "risers"])], "have": value, "figure": "min", "limit": 609600000, "outside": min_outside},
@@ -60,6 +66,54 @@ test_one_of_two_is_outside if {
 test_rise_not_shown if {
 	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0"], "needs": "stairs[].risers"}}} with input.flights as [{
 		"at": ["/stairs/0"], "tread_depth": {"value": 254000000, "at": ["/stairs/0/tread_depth"]},
+	}]
+		with data.figures as _figures
+}
+
+test_worst_in_each_direction[name] if {
+	some name, case in {
+		"inside": [609600000, 647700000, false, false],
+		"too little at one": [609590000, 647700000, true, false],
+		"too much at another": [609600000, 647710000, false, true],
+		"an inch fraction more": [609600000, 648096875, false, true],
+	}
+	_said == {
+		"readings": {
+			{
+				"at": ["/stairs/0/measured_risers/1"], "have": case[0], "figure": "min", "limit": 609600000,
+				"outside": case[2], "say": "riser", "riser": 2,
+			},
+			{
+				"at": ["/stairs/0/measured_risers/4"], "have": case[1], "figure": "max", "limit": 647700000,
+				"outside": case[3], "say": "step", "riser": 5, "tread": 4,
+			},
+		},
+		"unknown": set(),
+	} with input.flights as [{
+		"at": ["/stairs/0"],
+		"comfort_least": _sum("/stairs/0", "measured_risers/1", case[0]), "comfort_least_riser": 2, "comfort_least_tread": 0,
+		"comfort_most": _sum("/stairs/0", "measured_risers/4", case[1]), "comfort_most_riser": 5, "comfort_most_tread": 4,
+	}]
+		with data.figures as _figures
+}
+
+test_treads_alone_differ if {
+	some reading in check.readings with input.flights as [{
+		"at": ["/stairs/0"],
+		"comfort_least": _sum("/stairs/0", "measured_treads/2", 1), "comfort_least_riser": 0, "comfort_least_tread": 3,
+		"comfort_most": _sum("/stairs/0", "measured_treads/0", 2), "comfort_most_riser": 0, "comfort_most_tread": 1,
+	}]
+		with data.figures as _figures
+	reading == {
+		"at": ["/stairs/0/measured_treads/2"], "have": 1, "figure": "min", "limit": 609600000,
+		"outside": true, "say": "tread", "tread": 3,
+	}
+}
+
+test_treads_measured_and_rise_not_shown if {
+	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0"], "needs": "stairs[].total_rise"}}} with input.flights as [{
+		"at": ["/stairs/0"], "risers": {"value": 4, "at": ["/stairs/0/risers"]},
+		"tread_min": {"value": 254000000, "at": ["/stairs/0/measured_treads/0"]},
 	}]
 		with data.figures as _figures
 }

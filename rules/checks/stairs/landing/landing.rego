@@ -1,6 +1,6 @@
 # METADATA
 # title: Landing depth
-# description: The depth of every landing in the direction of travel, against the set's limit. The set may spare the top of a few risers that no door swings over.
+# description: The depth of every landing in the direction of travel, against the set's limit. Where it is not shown which way the stair goes, both sides of the landing are held to it. The set may spare the top of a few risers that no door swings over.
 # custom:
 #   id: stairs/landing
 #   aliases: []
@@ -13,6 +13,8 @@
 #   values: {where: words, risers: count, few: count}
 #   messages:
 #     outside: "the landing ({where}) is {have} deep in the direction of travel, the limit is {limit}"
+#     either: "the landing ({where}) is {have} deep at the most, whichever way the stair goes, the limit is {limit}"
+#     either_within: "the landing ({where}) is {have} deep at the least, whichever way the stair goes, the limit is {limit}"
 #   exempt:
 #     few: "the flight below has {risers} risers and no door swings over it; up to {few} no landing is asked for"
 #   mend:
@@ -24,14 +26,18 @@ import data.lib.stairs as lib
 
 applies if count(input.landings) > 0
 
-readings contains {
-	"at": landing.depth.at, "have": landing.depth.value,
-	"figure": "min", "limit": figures.min,
-	"outside": landing.depth.value < figures.min,
-	"where": landing.where,
-} if {
+readings contains object.union(
+	{
+		"at": depth.at, "have": depth.value,
+		"figure": "min", "limit": figures.min,
+		"outside": short, "where": landing.where,
+	},
+	lib.landing_say(landing, short),
+) if {
 	some landing in input.landings
 	not _spared(landing)
+	depth := lib.landing_depth(landing, figures.min)
+	short := depth.value < figures.min
 }
 
 _spared(landing) if {
@@ -47,5 +53,12 @@ exempt contains {"at": landing.at, "because": "few", "risers": landing.risers.va
 unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} if {
 	some landing in input.landings
 	not landing.depth
+	not landing.lesser_side
+	not _spared(landing)
+}
+
+unknown contains {"at": landing.at, "needs": landing.way_missing} if {
+	some landing in input.landings
+	not lib.landing_depth(landing, figures.min)
 	not _spared(landing)
 }

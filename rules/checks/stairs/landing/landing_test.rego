@@ -78,3 +78,40 @@ test_few_risers_over_a_shallow_landing if {
 	}]
 		with data.figures as {"stairs": {"landing": {"min": 860, "few": 3}}}
 }
+
+# Sides of 30 in and 40 in, 762 mm and 1016 mm.
+_either := {
+	"at": ["/stairs/0/landing_bottom"], "where": "bottom",
+	"lesser_side": {"value": 762000000, "at": ["/stairs/0/landing_bottom/out"]},
+	"greater_side": {"value": 1016000000, "at": ["/stairs/0/landing_bottom/along"]},
+	"way_missing": "stairs[].from.edge",
+}
+
+_asks_which_way := {{"at": ["/stairs/0/landing_bottom"], "needs": "stairs[].from.edge"}}
+
+test_direction_not_shown[name] if {
+	some name, case in {
+		"30 in is enough": [762000000, {_turned("out", 762000000, 762000000, false)}, set()],
+		"761.99 mm is": [761990000, {_turned("out", 762000000, 761990000, false)}, set()],
+		"762.01 mm may be": [762010000, set(), _asks_which_way],
+		"30-1/64 in may be": [762396875, set(), _asks_which_way],
+		"40 in may be": [1016000000, set(), _asks_which_way],
+		"1016.01 mm is not": [1016010000, {_turned("along", 1016000000, 1016010000, true)}, set()],
+		"40-1/64 in is not": [1016396875, {_turned("along", 1016000000, 1016396875, true)}, set()],
+	}
+	_said == {"readings": case[1], "unknown": case[2]} with input.landings as [_either]
+		with data.figures as {"stairs": {"landing": {"min": case[0]}}}
+}
+
+_turned(side, value, limit, outside) := {
+	"at": [concat("/", ["/stairs/0/landing_bottom", side])], "have": value, "figure": "min", "limit": limit,
+	"outside": outside, "where": "bottom", "say": {true: "either", false: "either_within"}[outside],
+}
+
+test_few_risers_over_a_landing_whose_direction_is_not_shown if {
+	_said == {"readings": set(), "unknown": set()} with input.landings as [object.union(_either, {
+		"risers": {"value": 2, "at": ["/stairs/0/risers"]},
+		"doors_apart": {"value": true, "at": ["/house/openings/0"]},
+	})]
+		with data.figures as {"stairs": {"landing": {"min": 860000000, "few": 3}}}
+}

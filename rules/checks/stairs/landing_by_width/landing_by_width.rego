@@ -1,6 +1,6 @@
 # METADATA
 # title: Landing depth by the width of the stair
-# description: The depth of every landing in the direction of travel, or of those on which the stair turns, against the width of the stair that it serves.
+# description: The depth of every landing in the direction of travel, or of those on which the stair turns, against the width of the stair that it serves. Where it is not shown which way the stair goes, both sides of the landing are held to it.
 # custom:
 #   id: stairs/landing-by-width
 #   aliases: []
@@ -13,6 +13,8 @@
 #   values: {where: words, turn: angle, turn_from: angle}
 #   messages:
 #     outside: "the landing ({where}) is {have} deep in the direction of travel, with the stair that it serves the limit is {limit}"
+#     either: "the landing ({where}) is {have} deep at the most, whichever way the stair goes, with the stair that it serves the limit is {limit}"
+#     either_within: "the landing ({where}) is {have} deep at the least, whichever way the stair goes, with the stair that it serves the limit is {limit}"
 #   exempt:
 #     straight: "the stair goes on straight at the landing ({where})"
 #     slight: "the stair turns by {turn} on the landing ({where}), the width counts from {turn_from}"
@@ -25,15 +27,19 @@ import data.lib.stairs as lib
 
 applies if count(input.landings) > 0
 
-readings contains {
-	"at": array.concat(landing.depth.at, landing.stair_width.at), "have": landing.depth.value,
-	"figure": "past_stair", "limit": least,
-	"outside": landing.depth.value < least,
-	"where": landing.where,
-} if {
+readings contains object.union(
+	{
+		"at": array.concat(depth.at, landing.stair_width.at), "have": depth.value,
+		"figure": "past_stair", "limit": least,
+		"outside": short, "where": landing.where,
+	},
+	lib.landing_say(landing, short),
+) if {
 	some landing in _weighed
 	least := landing.stair_width.value + figures.past_stair
-	not _hangs(landing, least)
+	depth := lib.landing_depth(landing, least)
+	short := depth.value < least
+	not _hangs(landing, short)
 }
 
 # A stair goes on straight at its ends, unless a turn is shown there.
@@ -52,10 +58,10 @@ _weighed contains landing if {
 }
 
 # A landing that is deep enough for a turn is so without one.
-_hangs(landing, least) if {
+_hangs(landing, short) if {
+	short
 	figures.turn_from
 	not landing.turn
-	landing.depth.value < least
 }
 
 exempt contains {"at": landing.at, "because": "straight", "where": landing.where} if {
@@ -73,16 +79,28 @@ exempt contains {
 
 unknown contains {"at": landing.at, "needs": "stairs[].landing_between.turn"} if {
 	some landing in _weighed
-	_hangs(landing, landing.stair_width.value + figures.past_stair)
+	least := landing.stair_width.value + figures.past_stair
+	_hangs(landing, lib.landing_depth(landing, least).value < least)
+}
+
+unknown contains {"at": landing.at, "needs": landing.way_missing} if {
+	some landing in _weighed
+	not lib.landing_depth(landing, landing.stair_width.value + figures.past_stair)
+	landing.stair_width
 }
 
 unknown contains {"at": landing.at, "needs": "stairs[].width"} if {
 	some landing in _weighed
-	landing.depth
+	_measured(landing)
 	not landing.stair_width
 }
+
+_measured(landing) if landing.depth
+
+_measured(landing) if landing.lesser_side
 
 unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} if {
 	some landing in _weighed
 	not landing.depth
+	not landing.lesser_side
 }

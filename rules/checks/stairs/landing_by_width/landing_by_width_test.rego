@@ -54,3 +54,34 @@ test_none_described if {
 	not check.applies with input.landings as []
 	check.applies with input.landings as [_landing("top", [])]
 }
+
+_either(where) := {
+	"at": ["/stairs/0/l"], "where": where,
+	"lesser_side": {"value": 900, "at": ["/stairs/0/l/out"]},
+	"greater_side": {"value": 1100, "at": ["/stairs/0/l/along"]},
+	"way_missing": "stairs[].from.edge",
+}
+
+_turned(side, value, limit, outside) := {{
+	"at": [concat("/", ["/stairs/0/l", side]), "/stairs/0/width"], "have": value, "figure": "past_stair", "limit": limit,
+	"outside": outside, "where": "between", "say": {true: "either", false: "either_within"}[outside],
+}}
+
+test_direction_not_shown[name] if {
+	some name, case in {
+		"deep enough": [900, [_turn(90)], _turned("out", 900, 900, false), set()],
+		"may be": [901, [_turn(90)], set(), _asks("stairs[].from.edge")],
+		"may be still": [1100, [_turn(90)], set(), _asks("stairs[].from.edge")],
+		"too shallow": [1101, [_turn(90)], _turned("along", 1100, 1101, true), set()],
+		"too shallow where it turns": [1101, [], set(), _asks("stairs[].landing_between.turn")],
+		"deep enough for a turn": [900, [], _turned("out", 900, 900, false), set()],
+	}
+	width := {"stair_width": {"value": case[0], "at": ["/stairs/0/width"]}}
+	_said == {"readings": case[2], "unknown": case[3], "exempt": set()} with input.landings as [object.union_n(array.concat([_either("between"), width], case[1]))]
+		with data.figures as _turning
+}
+
+test_neither_direction_nor_width_shown if {
+	_said == {"readings": set(), "unknown": _asks("stairs[].width"), "exempt": set()} with input.landings as [_either("top")]
+		with data.figures as _every
+}

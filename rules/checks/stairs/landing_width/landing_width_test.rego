@@ -66,3 +66,34 @@ test_one_of_two_is_outside if {
 	} with input.landings as [_landing("/stairs/0", 914400000), _landing("/stairs/1", 900000000)]
 		with data.figures as _level
 }
+
+# Sides of 30 in and 40 in, 762 mm and 1016 mm.
+_either := {
+	"at": ["/stairs/0/landing_bottom"], "where": "bottom",
+	"lesser_side": {"value": 762000000, "at": ["/stairs/0/landing_bottom/out"]},
+	"greater_side": {"value": 1016000000, "at": ["/stairs/0/landing_bottom/along"]},
+	"way_missing": "stairs[].from.edge",
+}
+
+_asks_which_way := {{"at": ["/stairs/0/landing_bottom"], "needs": "stairs[].from.edge"}}
+
+test_direction_not_shown[name] if {
+	some name, case in {
+		"a stair of 30 in": [762000000, {_turned("out", 762000000, 762000000, false)}, set()],
+		"of 762.01 mm": [762010000, set(), _asks_which_way],
+		"of 40 in": [1016000000, set(), _asks_which_way],
+		"of 1016.01 mm": [1016010000, {_turned("along", 1016000000, 1016010000, true)}, set()],
+	}
+	_said == {"readings": case[1], "unknown": case[2]} with input.landings as [object.union(_either, {"stair_width": {"value": case[0], "at": ["/stairs/0/width"]}})]
+		with data.figures as _level
+}
+
+_turned(side, value, limit, outside) := {
+	"at": [concat("/", ["/stairs/0/landing_bottom", side]), "/stairs/0/width"], "have": value, "figure": "past_stair", "limit": limit,
+	"outside": outside, "where": "bottom", "say": {true: "either", false: "either_within"}[outside],
+}
+
+test_neither_direction_nor_width_of_the_stair_shown if {
+	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0/landing_bottom"], "needs": "stairs[].width"}}} with input.landings as [_either]
+		with data.figures as _level
+}

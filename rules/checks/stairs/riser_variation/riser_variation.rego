@@ -40,25 +40,48 @@ readings contains {
 }
 
 readings contains {
-	"at": flight.cross_fall.at, "have": flight.cross_fall.value,
+	"at": fall.at, "have": fall.value,
 	"figure": "max", "limit": figures.max,
-	"outside": flight.cross_fall.value > figures.max,
+	"outside": fall.value > figures.max,
 	"say": "cross_fall",
 } if {
 	some flight in input.flights
+	_by_fall
+	fall := _fall(flight)
+}
+
+readings contains {
+	"at": slope.at, "have": slope.value,
+	"figure": "cross_slope", "limit": figures.cross_slope,
+	"outside": _steep(slope),
+	"say": "cross_slope",
+} if {
+	some flight in input.flights
+	slope := _slope(flight)
+}
+
+_by_fall if {
+	figures.max
 	not figures.cross_slope
 	not figures.centered
 }
 
+# Where it is not known which slope lies across the stair, the greater fall
+# decides if it is small enough, and the lesser if even that is too much.
+_fall(flight) := flight.cross_fall
+
+_fall(flight) := flight.cross_fall_greater if flight.cross_fall_greater.value <= figures.max
+
+_fall(flight) := flight.cross_fall_lesser if flight.cross_fall_lesser.value > figures.max
+
+_slope(flight) := flight.cross_slope
+
+_slope(flight) := flight.cross_slope_greater if not _steep(flight.cross_slope_greater)
+
+_slope(flight) := flight.cross_slope_lesser if _steep(flight.cross_slope_lesser)
+
 # Slopes are compared multiplied out, so that equal ones stay equal.
-readings contains {
-	"at": flight.cross_slope.at, "have": flight.cross_slope.value,
-	"figure": "cross_slope", "limit": figures.cross_slope,
-	"outside": (abs(flight.cross_slope.value.rise) * figures.cross_slope.run) > (figures.cross_slope.rise * flight.cross_slope.value.run),
-	"say": "cross_slope",
-} if {
-	some flight in input.flights
-}
+_steep(slope) := (abs(slope.value.rise) * figures.cross_slope.run) > (figures.cross_slope.rise * slope.value.run)
 
 _steps contains ["adjacent", "adjacent", flight.riser_step] if some flight in input.flights
 
@@ -73,6 +96,20 @@ readings contains {
 	"say": say,
 } if {
 	some [say, figure, fact] in _steps
+}
+
+unknown contains {"at": flight.at, "needs": flight.way_missing} if {
+	some flight in input.flights
+	_by_fall
+	flight.cross_fall_lesser
+	not _fall(flight)
+}
+
+unknown contains {"at": flight.at, "needs": flight.way_missing} if {
+	some flight in input.flights
+	figures.cross_slope
+	flight.cross_slope_lesser
+	not _slope(flight)
 }
 
 unknown contains {"at": flight.at, "needs": "stairs[].total_rise"} if {

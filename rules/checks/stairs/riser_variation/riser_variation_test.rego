@@ -121,3 +121,48 @@ test_plan_not_shown if {
 	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0"], "needs": "stairs[].total_rise"}}} with input.flights as [object.filter(_measured, ["at", "riser_spread"])]
 		with data.figures as {"stairs": {"riser_variation": {"planned_upper": 5}}}
 }
+
+_sloping := {
+	"at": ["/stairs/0"],
+	"riser_spread": _measured.riser_spread,
+	"cross_fall_lesser": {"value": 10, "at": ["/stairs/0/landing_bottom/slope_along"]},
+	"cross_fall_greater": {"value": 20, "at": ["/stairs/0/landing_bottom/slope_out"]},
+	"cross_slope_lesser": {"value": {"rise": -1, "run": 100}, "at": ["/stairs/0/landing_bottom/slope_along"]},
+	"cross_slope_greater": {"value": {"rise": 1, "run": 50}, "at": ["/stairs/0/landing_bottom/slope_out"]},
+	"way_missing": "stairs[].from.edge",
+}
+
+_across(fact, figure, limit, outside) := {{
+	"at": _sloping[fact].at, "have": _sloping[fact].value, "figure": figure, "limit": limit, "outside": outside,
+	"say": {"max": "cross_fall", "cross_slope": "cross_slope"}[figure],
+}}
+
+_asks_which_way := {{"at": ["/stairs/0"], "needs": "stairs[].from.edge"}}
+
+test_fall_across_where_the_direction_is_not_shown[name] if {
+	some name, case in {
+		"little either way": [20, _across("cross_fall_greater", "max", 20, false), set()],
+		"may be too much": [19, set(), _asks_which_way],
+		"may be little enough": [10, set(), _asks_which_way],
+		"too much either way": [9, _across("cross_fall_lesser", "max", 9, true), set()],
+	}
+	spread := {{"at": _sloping.riser_spread.at, "have": 9, "figure": "max", "limit": case[0], "outside": false}}
+	_said == {"readings": (spread | case[1]), "unknown": case[2]} with input.flights as [_sloping]
+		with data.figures as {"stairs": {"riser_variation": {"max": case[0]}}}
+}
+
+test_slope_across_where_the_direction_is_not_shown[name] if {
+	some name, case in {
+		"little either way": [50, _across("cross_slope_greater", "cross_slope", {"rise": 1, "run": 50}, false), set()],
+		"may be too steep": [51, set(), _asks_which_way],
+		"may be gentle enough": [100, set(), _asks_which_way],
+		"steep either way": [101, _across("cross_slope_lesser", "cross_slope", {"rise": 1, "run": 101}, true), set()],
+	}
+	_said == {"readings": case[1], "unknown": case[2]} with input.flights as [_sloping]
+		with data.figures as {"stairs": {"riser_variation": {"cross_slope": {"rise": 1, "run": case[0]}}}}
+}
+
+test_fall_across_does_not_count_in_the_middle if {
+	_said == {"readings": {_spread}, "unknown": set()} with input.flights as [_sloping]
+		with data.figures as {"stairs": {"riser_variation": {"max": 9, "centered": true}}}
+}

@@ -1,0 +1,76 @@
+package facts
+
+import (
+	"slices"
+
+	"plumbrule/checker/measure"
+)
+
+// measured is the sum of all risers as they were measured; nil unless those of
+// every flight were.
+func (st *stair) measured() *Length {
+	total, places := measure.Length(0), []string(nil)
+	for i := range st.flights {
+		list := st.flights[i].measuredRisers
+		if len(list) == 0 {
+			return nil
+		}
+		places = append(places, parent(list[0].At))
+		for _, r := range list {
+			total += r.V
+		}
+	}
+	return of(total, places...)
+}
+
+// built is the rise of the stair as built: the sum of its risers where each of
+// them was measured, else the total rise.
+func (st *stair) built() *Length {
+	for i := range st.flights {
+		f := &st.flights[i]
+		if f.risers == nil || f.risers.Value != int64(len(f.measuredRisers)) {
+			return st.total
+		}
+	}
+	return st.measured()
+}
+
+// dropAtTop is the height of the top tread above the ground below it: the rise
+// of the stair less its top riser. Where the ground at the edge that the stair
+// leaves from is shown, it is that much higher or lower than the landing as the
+// drop there differs from the total rise.
+func (st *stair) dropAtTop() *Length {
+	height := st.built()
+	if ground := st.dropAtEdge(); ground != nil {
+		height = st.overGround(height, ground)
+	}
+	if height == nil || len(st.flights) == 0 || len(st.flights[0].heights) == 0 {
+		return height
+	}
+	risers := st.flights[0].heights
+	top := risers[len(risers)-1]
+	return of(height.Value-top.Value, append(slices.Clone(height.At), top.At...)...)
+}
+
+// overGround is the drop at the edge, and what the stair was built taller or
+// lower than drawn besides.
+func (st *stair) overGround(built, ground *Length) *Length {
+	if built == nil || st.total == nil || built.Value == st.total.Value {
+		return ground
+	}
+	return of(ground.Value+built.Value-st.total.Value, append(slices.Clone(built.At), ground.At...)...)
+}
+
+// dropAtEdge is the drop at the edge that the stair leaves from, or close to it
+// where that is greater.
+func (st *stair) dropAtEdge() *Length {
+	e := st.edgeEntry()
+	if e == nil {
+		return nil
+	}
+	drop := shown(e.Drop)
+	if near := shown(e.DropWithin36); near != nil && longer(near, drop) {
+		return near
+	}
+	return drop
+}

@@ -17,9 +17,9 @@ type Check struct {
 	Title       string
 	Description string
 	Why         string
-	AppliesWhen string // follows the words "applies where"
-	Consequence result.Consequence
-	Figures     []Figure // in the order of the metadata
+	AppliesWhen string             // follows the words "applies where"
+	Consequence result.Consequence // a set may give it another
+	Figures     []Figure           // in the order of the metadata
 	// Values are the further keys of the rows that the check returns.
 	Values   map[string]Kind
 	Messages map[string]Template // by key; "outside" is always there

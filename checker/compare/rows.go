@@ -79,6 +79,9 @@ func (l line) finish(given [][]Given) Row {
 				cell.Figures = given[i][k].Figures
 			}
 		}
+		if s != nil && s.Consequence.Rank() < row.Consequence.Rank() { // sets may take a check for more or less grave
+			row.Consequence = s.Consequence
+		}
 		row.Cells = append(row.Cells, cell)
 	}
 	row.Difference = row.differ()

@@ -248,7 +248,7 @@ func (st *stair) landings() []Landing {
 		if i == len(st.flights)-1 {
 			where = "bottom"
 		}
-		fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: where, StairWidth: st.width()}
+		fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: where, StairWidth: st.width(), Use: shown(st.s.Use)}
 		if l := st.landingBelow(i); l != nil {
 			fact.describe(l, st.sides(i))
 		}
@@ -268,7 +268,7 @@ func ratio(s *model.Slope) *Slope {
 // that the stair leaves.
 func (st *stair) topLanding() Landing {
 	fact := Landing{
-		At: []string{st.s.At}, Stair: st.label, Where: "top", StairWidth: st.width(),
+		At: []string{st.s.At}, Stair: st.label, Where: "top", StairWidth: st.width(), Use: shown(st.s.Use),
 		Risers: st.flights[0].risers, DoorsApart: st.doorsApart(),
 	}
 	if l := st.s.LandingTop; l != nil {

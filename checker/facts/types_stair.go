@@ -153,6 +153,7 @@ type Landing struct {
 	Turn        *Angle   `json:"turn,omitempty" doc:"angle by which the stair changes direction on it"`
 	DoorSwings  *Flag    `json:"door_swings,omitempty" doc:"true where a door or gate swings over it"`
 	DoorClear   *Length  `json:"clear_of_door,omitempty" doc:"depth that the swing of the door leaves clear"`
+	Use         *Words   `json:"use,omitempty" doc:"what the stair serves: main, secondary, service or accessible"`
 	Risers      *Count   `json:"risers,omitempty" doc:"risers of the flight below a top landing; absent for others"`
 	DoorsApart  *Flag    `json:"doors_apart,omitempty" doc:"top landing: true where every door on its platform slides or swings away from it and none is the required exit; absent where no door is shown, or not all of that"`
 }

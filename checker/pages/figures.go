@@ -8,6 +8,7 @@ import (
 
 	"plumbrule/checker/catalog"
 	md "plumbrule/checker/markdown"
+	"plumbrule/checker/result"
 	"plumbrule/checker/ruleset"
 )
 
@@ -29,7 +30,23 @@ func (p *Pages) figures(page *md.Page, c *catalog.Check) {
 		page.Paragraph(md.Code(f.Name), "("+asked(&f)+"):", md.Text(f.About)+".", none)
 		page.Table([]string{"set", "value", "clause", "status", "note"}, rows)
 	}
+	p.classes(page, c, with)
 	p.amendments(page, c, with)
+}
+
+// classes says which sets give the check a class of their own.
+func (p *Pages) classes(page *md.Page, c *catalog.Check, with []*ruleset.Set) {
+	for _, class := range result.Consequences() {
+		var sets []*ruleset.Set
+		for _, set := range with {
+			if set.Check(c.ID).Class == class {
+				sets = append(sets, set)
+			}
+		}
+		if len(sets) > 0 {
+			page.Paragraph("It is of the class " + md.Strong(string(class)) + " in " + p.linkSets(checkPage(c.ID), sets) + ".")
+		}
+	}
 }
 
 // limitsFirst puts what values are held against before what it depends on.

@@ -8,6 +8,7 @@ import (
 	"plumbrule/checker/catalog"
 	md "plumbrule/checker/markdown"
 	"plumbrule/checker/report/content"
+	"plumbrule/checker/result"
 	"plumbrule/checker/ruleset"
 )
 
@@ -96,6 +97,9 @@ func (p *Pages) figureRows(set *ruleset.Set, c *ruleset.Check) [][]string {
 	if c.Note != "" {
 		rows[0][5] = strings.TrimPrefix(rows[0][5]+"; "+md.Text(c.Note), "; ")
 	}
+	if c.Class != "" {
+		rows[0][5] = strings.TrimSuffix("class "+md.Strong(string(c.Class))+"; "+rows[0][5], "; ")
+	}
 	return rows
 }
 
@@ -138,12 +142,15 @@ func (p *Pages) changes(page *md.Page, set *ruleset.Set) {
 	page.Heading(2, "What it changes")
 	from := setPage(set.ID)
 	var rows [][]string
-	var off []string
+	var other []string
 	for i := range set.Checks {
 		c := &set.Checks[i]
 		name := link(md.Code(c.ID), from, checkPage(c.ID))
 		if c.Off != nil {
-			off = append(off, name+" is "+md.Text(c.Off.String()))
+			other = append(other, name+" is "+md.Text(c.Off.String()))
+		}
+		if c.Class != "" && c.Class != p.classBelow(set, c.ID) {
+			other = append(other, name+" is of the class "+md.Strong(string(c.Class)))
 		}
 		for k := range c.Figures {
 			f := &c.Figures[k]
@@ -156,8 +163,18 @@ func (p *Pages) changes(page *md.Page, set *ruleset.Set) {
 		}
 	}
 	page.Table([]string{"check", "figure", "value", "clause", "status", "note"}, rows)
-	page.List(off...)
+	page.List(other...)
 	page.Paragraph("All other figures are those of " + p.chain(set) + ".")
+}
+
+// classBelow is the class that a check has in the set that another one extends.
+func (p *Pages) classBelow(set *ruleset.Set, check string) result.Consequence {
+	if below := p.setOf(set.Extends); below != nil {
+		if c := below.Check(check); c != nil {
+			return c.Class
+		}
+	}
+	return ""
 }
 
 // cellRows has a row for each cell that was changed.

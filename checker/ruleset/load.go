@@ -9,6 +9,7 @@ import (
 
 	"plumbrule/checker/catalog"
 	"plumbrule/checker/measure"
+	"plumbrule/checker/result"
 	"plumbrule/checker/source"
 	"plumbrule/schema"
 )
@@ -97,7 +98,7 @@ func (l *loader) set(root *source.Node, base *Set) *Set {
 }
 
 func (l *loader) check(declared *catalog.Check, m source.Member) Check {
-	c := Check{ID: declared.ID, Clause: text(m.Value, "clause"), Note: text(m.Value, "note")}
+	c := Check{ID: declared.ID, Clause: text(m.Value, "clause"), Note: text(m.Value, "note"), Class: class(m.Value)}
 	given := m.Value.Member("figures").Value
 	l.knownFigures(declared, given)
 	for i := range declared.Figures {
@@ -198,6 +199,9 @@ func (l *loader) checkReads(root *source.Node, set *Set) {
 		}
 	}
 }
+
+// class is the class that a set gives a check; empty where it gives none.
+func class(n *source.Node) result.Consequence { return result.Consequence(text(n, "class")) }
 
 func text(n *source.Node, key string) string {
 	if m := n.Member(key); m != nil {

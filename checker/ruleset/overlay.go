@@ -74,13 +74,17 @@ func (l *loader) addCheck(set *Set, declared *catalog.Check, m source.Member) {
 	set.Checks = append(set.Checks, c)
 }
 
-// changeCheck changes figures of a check, and adds such as it may have besides.
+// changeCheck changes clause, remark, class and figures of a check, and adds
+// such figures as it may have besides.
 func (l *loader) changeCheck(c *Check, declared *catalog.Check, m source.Member) {
 	if clause := text(m.Value, "clause"); clause != "" {
 		c.Clause = clause
 	}
 	if note := text(m.Value, "note"); note != "" {
 		c.Note = note
+	}
+	if class := class(m.Value); class != "" {
+		c.Class = class
 	}
 	given := m.Value.Member("figures")
 	if given == nil {

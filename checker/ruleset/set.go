@@ -55,8 +55,8 @@ type Set struct {
 // and those that it brings itself.
 func (s *Set) Catalog() *catalog.Catalog { return s.checks }
 
-// Describe describes a check of the set in the set's own words; nil where the
-// set does not have it.
+// Describe describes a check of the set in the set's own words and with the
+// class that the set gives it; nil where the set does not have it.
 func (s *Set) Describe(id string) *catalog.Check { return s.worded[id] }
 
 // Wording says things in the set's own words.
@@ -67,9 +67,12 @@ type Source struct{ ID, Title string }
 
 // Check is what a set gives one check.
 type Check struct {
-	ID      string // never an alias
-	Clause  string
-	Note    string
+	ID     string // never an alias
+	Clause string
+	Note   string
+	// Class is what is at stake under the standard; empty where the check itself
+	// says it.
+	Class   result.Consequence
 	Figures []Figure // in the order in which the check asks for them
 	// Off says that and why the check is not to run; its figures stay, as other
 	// checks may read them.

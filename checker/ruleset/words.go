@@ -37,7 +37,7 @@ func (l *loader) words(set *Set, root *source.Node, base *Set) {
 	said := map[string]bool{}
 	for i := range set.Checks {
 		check, replaced := l.checks.Find(set.Checks[i].ID).In(set.words)
-		set.worded[check.ID] = check
+		set.worded[check.ID] = set.Checks[i].classed(check)
 		for _, phrase := range replaced {
 			said[phrase] = true
 		}
@@ -50,4 +50,14 @@ func (l *loader) words(set *Set, root *source.Node, base *Set) {
 			l.problems.add(m.KeySpan, "no check of the set says %q, or a longer phrase of these always takes its place", m.Key)
 		}
 	}
+}
+
+// classed gives a check the class that the set gives it.
+func (c *Check) classed(check *catalog.Check) *catalog.Check {
+	if c.Class == "" {
+		return check
+	}
+	own := *check
+	own.Consequence = c.Class
+	return &own
 }

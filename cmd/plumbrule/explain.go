@@ -119,6 +119,9 @@ func explainFigures(out io.Writer, check *catalog.Check, set *ruleset.Set, lit c
 	if given.Off != nil {
 		fmt.Fprintf(out, "  %s\n", given.Off)
 	}
+	if given.Class != "" {
+		fmt.Fprintf(out, "  %-14s %s, as the set has it\n", "consequence", given.Class)
+	}
 	for i := range given.Figures {
 		f := &given.Figures[i]
 		asked := check.Figure(f.Name)

@@ -86,6 +86,11 @@ func showSet(out io.Writer, set *ruleset.Set) error {
 	for _, word := range set.Words {
 		fmt.Fprintf(out, "says       %s for %s\n", word.Says, word.Phrase)
 	}
+	for i := range set.Checks {
+		if check := &set.Checks[i]; check.Class != "" {
+			fmt.Fprintf(out, "class      %s for %s\n", check.Class, check.ID)
+		}
+	}
 	fmt.Fprintln(out)
 	table := tabwriter.NewWriter(out, 0, 0, 2, ' ', 0)
 	fmt.Fprintln(table, "CHECK\tFIGURE\tVALUE\tCLAUSE\tSTATUS")

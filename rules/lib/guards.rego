@@ -72,6 +72,12 @@ low_stair(figures, guard) := guard.drop if {
 	not calls(figures, guard.drop.value)
 }
 
+# stair_drop_field is the field without which the height of a stair above the
+# ground is not known.
+stair_drop_field(stair) := "stairs[].risers" if stair.total_rise
+
+stair_drop_field(stair) := "stairs[].total_rise" if not stair.total_rise
+
 # missing are the members of an edge that would show whether its drop asks for a
 # guard.
 missing(figures, subject) := {field |

@@ -87,7 +87,8 @@ func group(results []*result.Result, keyOf func(*result.Result) key) []Group {
 }
 
 // classes splits groups by consequence, gravest first. The first of a group
-// stands for all of it, as the consequence belongs to the check.
+// stands for all of it: where sets take the check for more or less grave, it is
+// of the gravest of them.
 func classes(groups []Group) []Class {
 	byRank := make([]Class, len(result.Consequences())+1)
 	for _, g := range groups {

@@ -78,3 +78,40 @@ test_stair_without_a_guard_is_left_to_another_check if {
 	none := {"at": ["/stairs/0"], "stair": "ST1", "present": false, "drop": {"value": 1, "at": ["/stairs/0/total_rise"]}}
 	_said([none]) == {"readings": set(), "unknown": set(), "exempt": {{"at": ["/stairs/0"], "because": "none"}}}
 }
+
+_by_drop := {"guards": {
+	"stair_height": {"min": 900000000, "low_up_to": 12000000000, "min_high": 1100000000},
+	"stair_required": {"trigger": 1000000000},
+}}
+
+_over(drop) := {"drop": {"value": drop, "at": ["/stairs/0/total_rise"]}}
+
+_high := {"say": "high", "upto": 12000000000}
+
+test_height_by_drop[name] if {
+	some name, case in {
+		"at 12 m": [_over(12000000000), 900000000, "min", 900000000, false, {}],
+		"at 12 m, low": [_over(12000000000), 899990000, "min", 900000000, true, {}],
+		"above 12 m": [_over(12000010000), 1100000000, "min_high", 1100000000, false, _high],
+		"above 12 m, low": [_over(12000010000), 1099990000, "min_high", 1100000000, true, _high],
+		"1/64 in above 12 m": [_over(12000396875), 1099603125, "min_high", 1100000000, true, _high],
+		"too low anywhere": [{}, 899990000, "min", 900000000, true, {}],
+		"high enough anywhere": [{}, 1100000000, "min_high", 1100000000, false, _high],
+	}
+	stair_height.readings == {object.union(
+		{"at": [_place(0)], "have": case[1], "figure": case[2], "limit": case[3], "outside": case[4]},
+		case[5],
+	)} with input.stair_guards as [object.union(_subject(0, case[1]), case[0])]
+		with input.stairs as [{"at": ["/stairs/0"]}]
+		with data.figures as _by_drop
+}
+
+test_drop_would_decide[height] if {
+	some height in [900000000, 1099990000]
+	stair_height.unknown == {{"at": ["/stairs/0/guard"], "needs": "stairs[].total_rise"}} with input.stair_guards as [_subject(0, height)]
+		with input.stairs as [{"at": ["/stairs/0"]}]
+		with data.figures as _by_drop
+	count(stair_height.readings) == 0 with input.stair_guards as [_subject(0, height)]
+		with input.stairs as [{"at": ["/stairs/0"]}]
+		with data.figures as _by_drop
+}

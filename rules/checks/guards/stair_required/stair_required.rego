@@ -52,12 +52,6 @@ _unmeasured[i] := guard if {
 	not guard.drop
 }
 
-unknown contains {"at": guard.at, "needs": "stairs[].total_rise"} if {
+unknown contains {"at": guard.at, "needs": guards.stair_drop_field(input.stairs[i])} if {
 	some i, guard in _unmeasured
-	not input.stairs[i].total_rise
-}
-
-unknown contains {"at": guard.at, "needs": "stairs[].risers"} if {
-	some i, guard in _unmeasured
-	input.stairs[i].total_rise
 }

@@ -12,7 +12,7 @@ _steps := [
 ]
 
 _said(subjects) := result if {
-	result := {"readings": stair_required.readings, "unknown": stair_required.unknown} with input as {"stair_guards": subjects}
+	result := {"readings": stair_required.readings, "unknown": stair_required.unknown} with input as {"stair_guards": subjects, "stairs": [{"at": ["/stairs/0"]}, {"at": ["/stairs/1"]}]}
 		with data.figures as _figures
 }
 

@@ -1,6 +1,6 @@
 # METADATA
 # title: Landing depth
-# description: The depth of every landing in the direction of travel, against the set's limit. Where it is not shown which way the stair goes, both sides of the landing are held to it. The set may spare the top of a few risers that no door swings over.
+# description: The depth of every landing in the direction of travel, against the set's limit. Where it is not shown which way the stair goes, both sides of the landing are held to it. The set may spare the top of a few risers that no door swings over, or of such a stair of one use.
 # custom:
 #   id: stairs/landing
 #   aliases: []
@@ -10,13 +10,15 @@
 #   figures:
 #     min: {type: length, relation: at least, about: least depth in the direction of travel}
 #     few: {type: count, relation: at most, optional: true, about: risers up to which no landing is asked for at the top of a stair whose doors keep clear of it}
-#   values: {where: words, risers: count, few: count}
+#     few_use: {type: words, optional: true, about: "use that such a stair must have, without this figure any has"}
+#   values: {where: words, risers: count, few: count, use: words}
 #   messages:
 #     outside: "the landing ({where}) is {have} deep in the direction of travel, the limit is {limit}"
 #     either: "the landing ({where}) is {have} deep at the most, whichever way the stair goes, the limit is {limit}"
 #     either_within: "the landing ({where}) is {have} deep at the least, whichever way the stair goes, the limit is {limit}"
 #   exempt:
 #     few: "the flight below has {risers} risers and no door swings over it; up to {few} no landing is asked for"
+#     few_use: "the flight below has {risers} risers, no door swings over it, and its use is {use}; up to {few} no landing is asked for"
 #   mend:
 #     - "a deeper landing"
 package checks.stairs.landing
@@ -36,18 +38,49 @@ readings contains object.union(
 ) if {
 	some landing in input.landings
 	not _spared(landing)
+	not _hangs(landing)
 	depth := lib.landing_depth(landing, figures.min)
 	short := depth.value < figures.min
 }
 
-_spared(landing) if {
+_few(landing) if {
 	landing.risers.value <= figures.few
 	landing.doors_apart.value
 }
 
-exempt contains {"at": landing.at, "because": "few", "risers": landing.risers.value, "few": figures.few} if {
+_spared(landing) if {
+	_few(landing)
+	not figures.few_use
+}
+
+_spared(landing) if {
+	_few(landing)
+	landing.use.value == figures.few_use
+}
+
+# A landing that would be spared if the stair were of that use, and is not deep
+# enough for any other.
+_hangs(landing) if {
+	_few(landing)
+	figures.few_use
+	not landing.use
+	not _deep(landing)
+}
+
+_deep(landing) if lib.landing_depth(landing, figures.min).value >= figures.min
+
+exempt contains object.union({"at": landing.at, "risers": landing.risers.value, "few": figures.few}, _because(landing)) if {
 	some landing in input.landings
 	_spared(landing)
+}
+
+_because(_) := {"because": "few"} if not figures.few_use
+
+_because(landing) := {"because": "few_use", "use": landing.use.value} if figures.few_use
+
+unknown contains {"at": landing.at, "needs": "stairs[].use"} if {
+	some landing in input.landings
+	_hangs(landing)
 }
 
 unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} if {
@@ -55,10 +88,12 @@ unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} 
 	not landing.depth
 	not landing.lesser_side
 	not _spared(landing)
+	not _hangs(landing)
 }
 
 unknown contains {"at": landing.at, "needs": landing.way_missing} if {
 	some landing in input.landings
 	not lib.landing_depth(landing, figures.min)
 	not _spared(landing)
+	not _hangs(landing)
 }

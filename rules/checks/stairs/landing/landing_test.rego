@@ -108,6 +108,40 @@ _turned(side, value, limit, outside) := {
 	"outside": outside, "where": "bottom", "say": {true: "either", false: "either_within"}[outside],
 }
 
+_few(facts) := object.union_n(array.concat(
+	[{
+		"at": ["/stairs/0"], "where": "top",
+		"risers": {"value": 3, "at": ["/stairs/0/risers"]},
+		"doors_apart": {"value": true, "at": ["/house/openings/0"]},
+	}],
+	facts,
+))
+
+_used(use) := {"use": {"value": use, "at": ["/stairs/0/use"]}}
+
+_deep(value) := {"depth": {"value": value, "at": ["/stairs/0/landing_top/out"]}}
+
+_read(value, outside) := {{
+	"at": ["/stairs/0/landing_top/out"], "have": value, "figure": "min", "limit": 860,
+	"outside": outside, "where": "top",
+}}
+
+test_few_risers_of_one_use[name] if {
+	spared := {{"at": ["/stairs/0"], "because": "few_use", "risers": 3, "few": 3, "use": "secondary"}}
+	some name, case in {
+		"of that use": [_few([_used("secondary")]), set(), set(), spared],
+		"of that use, shallow": [_few([_used("secondary"), _deep(1)]), set(), set(), spared],
+		"of another use": [_few([_used("main")]), set(), {{"at": ["/stairs/0"], "needs": "stairs[].landing_top"}}, set()],
+		"of another use, shallow": [_few([_used("main"), _deep(859)]), _read(859, true), set(), set()],
+		"use not shown": [_few([]), set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}, set()],
+		"use not shown, shallow": [_few([_deep(859)]), set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}, set()],
+		"use not shown, deep": [_few([_deep(860)]), _read(860, false), set(), set()],
+		"more risers": [object.union(_few([_deep(859)]), {"risers": {"value": 4, "at": ["/stairs/0/risers"]}}), _read(859, true), set(), set()],
+	}
+	object.union(_said, {"exempt": check.exempt}) == {"readings": case[1], "unknown": case[2], "exempt": case[3]} with input.landings as [case[0]]
+		with data.figures as {"stairs": {"landing": {"min": 860, "few": 3, "few_use": "secondary"}}}
+}
+
 test_few_risers_over_a_landing_whose_direction_is_not_shown if {
 	_said == {"readings": set(), "unknown": set()} with input.landings as [object.union(_either, {
 		"risers": {"value": 2, "at": ["/stairs/0/risers"]},

@@ -139,3 +139,21 @@ func TestWorseSet(t *testing.T) {
 		t.Error("the laxer set behind the first counts as worse")
 	}
 }
+
+// Sets may take a check for more or less grave: the row is of the gravest class.
+func TestRowIsOfTheGravestClass(t *testing.T) {
+	given := []Given{{Check: "x/y", Title: "Y"}}
+	classes := []result.Consequence{result.Workmanship, result.LifeSafety, result.Durability}
+	for _, order := range [][]int{{0, 1, 2}, {1, 2, 0}, {2, 0, 1}} {
+		var results []result.Result
+		for i, k := range order {
+			r := under(string(rune('A'+i)), reading(result.Outside, "/stairs/2/risers", -1), float64(i), "in")
+			r.Consequence = classes[k]
+			results = append(results, r)
+		}
+		rows := beside(t, [][]Given{given, given, given}, results...).Rows
+		if len(rows) != 1 || rows[0].Consequence != result.LifeSafety {
+			t.Errorf("%v: %+v", order, rows)
+		}
+	}
+}

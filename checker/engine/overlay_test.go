@@ -115,3 +115,27 @@ func TestAmendedCellDecides(t *testing.T) {
 		t.Errorf("an amended cell: %+v", b)
 	}
 }
+
+// What a set says of the class holds for every outcome of the check, and for its
+// own results only.
+func TestResultsAreOfTheClassThatTheSetStates(t *testing.T) {
+	e, results := overlaid(t, "  stairs/rise: {class: durability}\n")
+	outcomes := map[result.Outcome]bool{}
+	for _, r := range results {
+		if r.Check != "stairs/rise" {
+			continue
+		}
+		outcomes[r.Outcome] = true
+		if r.Consequence != result.Durability {
+			t.Errorf("%s at %v: %s", r.Outcome, r.At, r.Consequence)
+		}
+	}
+	if !outcomes[result.Outside] || !outcomes[result.NotShown] {
+		t.Errorf("tried %v only", outcomes)
+	}
+	for _, r := range e.Evaluate(t.Context(), sampleFacts(), document(t, designText), measure.Imperial, "feet") {
+		if r.Check == "stairs/rise" && r.Consequence == result.Durability {
+			t.Errorf("the set below has %s of the class too", r.Outcome)
+		}
+	}
+}

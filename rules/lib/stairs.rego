@@ -50,6 +50,33 @@ landing_say(landing, outside) := {"say": {true: "either", false: "either_within"
 
 landing_say(landing, _) := {} if not landing.lesser_side
 
+# few holds for the top of so few risers, of a stair whose doors keep clear of
+# it, that a set asks for no landing there.
+few(figures, landing) if {
+	landing.risers.value <= figures.few
+	landing.doors_apart.value
+}
+
+# spared is the exempt row of a landing that is not asked for: at the top of few
+# risers, of the use that the set names. Undefined where it is looked at.
+spared(figures, landing) := {"at": landing.at, "because": "few", "risers": landing.risers.value, "few": figures.few} if {
+	few(figures, landing)
+	not figures.few_use
+} else := {
+	"at": landing.at, "because": "few_use", "risers": landing.risers.value, "few": figures.few,
+	"use": landing.use.value,
+} if {
+	few(figures, landing)
+	landing.use.value == figures.few_use
+}
+
+# may_be_spared holds where the use of the stair, which is not shown, would tell.
+may_be_spared(figures, landing) if {
+	few(figures, landing)
+	figures.few_use
+	not landing.use
+}
+
 # say picks the wording for the nth step of a flight; 0 means that all are alike.
 say(0) := "outside"
 

@@ -36,47 +36,27 @@ readings contains object.union(
 	},
 	lib.landing_say(landing, short),
 ) if {
-	some landing in input.landings
-	not _spared(landing)
-	not _hangs(landing)
+	some landing in _weighed
 	depth := lib.landing_depth(landing, figures.min)
 	short := depth.value < figures.min
 }
 
-_few(landing) if {
-	landing.risers.value <= figures.few
-	landing.doors_apart.value
-}
-
-_spared(landing) if {
-	_few(landing)
-	not figures.few_use
-}
-
-_spared(landing) if {
-	_few(landing)
-	landing.use.value == figures.few_use
+_weighed contains landing if {
+	some landing in input.landings
+	not lib.spared(figures, landing)
+	not _hangs(landing)
 }
 
 # A landing that would be spared if the stair were of that use, and is not deep
 # enough for any other.
 _hangs(landing) if {
-	_few(landing)
-	figures.few_use
-	not landing.use
+	lib.may_be_spared(figures, landing)
 	not _deep(landing)
 }
 
 _deep(landing) if lib.landing_depth(landing, figures.min).value >= figures.min
 
-exempt contains object.union({"at": landing.at, "risers": landing.risers.value, "few": figures.few}, _because(landing)) if {
-	some landing in input.landings
-	_spared(landing)
-}
-
-_because(_) := {"because": "few"} if not figures.few_use
-
-_because(landing) := {"because": "few_use", "use": landing.use.value} if figures.few_use
+exempt contains lib.spared(figures, landing) if some landing in input.landings
 
 unknown contains {"at": landing.at, "needs": "stairs[].use"} if {
 	some landing in input.landings
@@ -84,16 +64,12 @@ unknown contains {"at": landing.at, "needs": "stairs[].use"} if {
 }
 
 unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} if {
-	some landing in input.landings
+	some landing in _weighed
 	not landing.depth
 	not landing.lesser_side
-	not _spared(landing)
-	not _hangs(landing)
 }
 
 unknown contains {"at": landing.at, "needs": landing.way_missing} if {
-	some landing in input.landings
+	some landing in _weighed
 	not lib.landing_depth(landing, figures.min)
-	not _spared(landing)
-	not _hangs(landing)
 }

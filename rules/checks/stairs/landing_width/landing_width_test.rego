@@ -97,3 +97,36 @@ test_neither_direction_nor_width_of_the_stair_shown if {
 	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0/landing_bottom"], "needs": "stairs[].width"}}} with input.landings as [_either]
 		with data.figures as _level
 }
+
+_few(facts) := object.union_n(array.concat(
+	[{
+		"at": ["/stairs/0"], "where": "top",
+		"risers": {"value": 3, "at": ["/stairs/0/risers"]},
+		"doors_apart": {"value": true, "at": ["/house/openings/0"]},
+		"stair_width": {"value": 900, "at": ["/stairs/0/width"]},
+	}],
+	facts,
+))
+
+_used(use) := {"use": {"value": use, "at": ["/stairs/0/use"]}}
+
+_wide(value) := {"width": {"value": value, "at": ["/stairs/0/landing_top/along"]}}
+
+_read(value, outside) := {{
+	"at": ["/stairs/0/landing_top/along", "/stairs/0/width"], "have": value, "figure": "past_stair", "limit": 900,
+	"outside": outside, "where": "top",
+}}
+
+test_few_risers_of_one_use[name] if {
+	spared := {{"at": ["/stairs/0"], "because": "few_use", "risers": 3, "few": 3, "use": "secondary"}}
+	some name, case in {
+		"of that use": [_few([_used("secondary"), _wide(1)]), set(), set(), spared],
+		"of another use": [_few([_used("main"), _wide(899)]), _read(899, true), set(), set()],
+		"use not shown, narrow": [_few([_wide(899)]), set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}, set()],
+		"use not shown, wide": [_few([_wide(900)]), _read(900, false), set(), set()],
+		"nothing shown": [_few([]), set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}, set()],
+		"more risers": [object.union(_few([_wide(899)]), {"risers": {"value": 4, "at": ["/stairs/0/risers"]}}), _read(899, true), set(), set()],
+	}
+	object.union(_said, {"exempt": check.exempt}) == {"readings": case[1], "unknown": case[2], "exempt": case[3]} with input.landings as [case[0]]
+		with data.figures as {"stairs": {"landing_width": {"past_stair": 0, "few": 3, "few_use": "secondary"}}}
+}

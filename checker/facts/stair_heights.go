@@ -62,14 +62,14 @@ func (st *stair) overGround(built, ground *Length) *Length {
 }
 
 // dropAtEdge is the drop at the edge that the stair leaves from, or close to it
-// where that is greater.
+// where that is greater. Ground close by alone does not make the stair lower.
 func (st *stair) dropAtEdge() *Length {
 	e := st.edgeEntry()
 	if e == nil {
 		return nil
 	}
 	drop := shown(e.Drop)
-	if near := shown(e.DropWithin36); near != nil && longer(near, drop) {
+	if near := shown(e.DropWithin36); longer(near, drop) && (drop != nil || longer(near, st.total)) {
 		return near
 	}
 	return drop

@@ -22,6 +22,8 @@ stairs:
 		{"millimeters", "drop: 800 mm", "total_rise: 800 mm, measured_risers: [210 mm, 200 mm, 200 mm, 200 mm]", "610 mm", "810 mm"},
 		{"ground lower at the edge", "drop: 40 in", "total_rise: 31 in, measured_risers: [8-1/4 in, 7-3/4 in, 7-3/4 in, 7-3/4 in]", "32-3/4 in", "31-1/2 in"},
 		{"ground lower close to it", "drop: 31 in, drop_within_36_in: 40 in", "total_rise: 31 in, risers: 4", "32-1/4 in", "31 in"},
+		{"ground close to it alone", "drop_within_36_in: 25 in", "total_rise: 31 in, risers: 4", "23-1/4 in", "31 in"},
+		{"lower ground close to it alone", "drop_within_36_in: 33 in", "total_rise: 31 in, risers: 4", "25-1/4 in", "31 in"},
 		{"one riser left out", "", "total_rise: 31 in, risers: 4, measured_risers: [7-3/4 in, 7-3/4 in, 8-1/4 in]", "22-3/4 in", "31 in"},
 		{"only measured", "", "measured_risers: [8 in, 8 in, 7 in]", "16 in", "23 in"},
 		{"only the drop", "drop: 31 in", "risers: 4", "31 in", ""},

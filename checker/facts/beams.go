@@ -188,7 +188,7 @@ func (g *girder) span(bay int64) BeamSpan {
 	b := g.c.beam
 	s := BeamSpan{
 		At: []string{b.At}, Platform: g.label, Beam: g.c.name, Bay: bay, Size: g.size(&b.Member), Plies: shown(b.Plies),
-		Kind: shown(b.Kind), Lumber: lumber(g.deck, &b.Member),
+		Kind: shown(b.Kind), Lumber: lumber(g.deck, &b.Member, "platforms[].beams[]"),
 	}
 	s.LiveLoad, s.GroundSnowLoad = g.loads()
 	return s
@@ -264,7 +264,7 @@ func (g *girder) cantilevers() []BeamCantilever {
 		b := g.c.beam
 		c := BeamCantilever{
 			At: []string{b.At}, Platform: g.label, Beam: g.c.name, End: end, Size: g.size(&b.Member), Plies: shown(b.Plies),
-			Lumber: lumber(g.deck, &b.Member), Cantilever: of(past, last.at, b.At),
+			Lumber: lumber(g.deck, &b.Member, "platforms[].beams[]"), Cantilever: of(past, last.at, b.At),
 		}
 		if g.frameMissing != "" && len(b.Line) == 0 && (end == "start" && b.Start == nil || end == "end" && b.End == nil) {
 			c.Cantilever, c.Missing = nil, []string{g.frameMissing}
@@ -300,7 +300,7 @@ func (g *girder) endsNotShown(field string) []BeamCantilever {
 		if end.on == nil {
 			list = append(list, BeamCantilever{
 				At: []string{b.At}, Platform: g.label, Beam: g.c.name, End: end.name, Size: g.size(&b.Member), Plies: shown(b.Plies),
-				Lumber: lumber(g.deck, &b.Member), Missing: []string{field},
+				Lumber: lumber(g.deck, &b.Member, "platforms[].beams[]"), Missing: []string{field},
 			})
 		}
 	}

@@ -195,7 +195,8 @@ func (g *gathering) span(span JoistSpan) {
 func (g *gathering) add(span JoistSpan) {
 	s, j := g.s, g.s.p.Joists
 	span.At, span.Joists, span.Platform = []string{j.At}, []string{j.At}, s.label
-	span.Spacing, span.Size, span.Lumber = g.l.spacing, s.size(&j.Member), lumber(s.deck, &j.Member)
+	span.SpacingField = s.spacingField(g.l)
+	span.Spacing, span.Size, span.Lumber = g.l.spacing, s.size(&j.Member), lumber(s.deck, &j.Member, "platforms[].joists")
 	if d := j.Dimensions(); d != nil {
 		span.Depth, span.Thickness = of(d.V.Depth, d.At), of(d.V.Thickness, d.At)
 	}
@@ -241,7 +242,8 @@ func (g *gathering) cantilever(c JoistCantilever) {
 	}
 	s, j := g.s, g.s.p.Joists
 	c.At, c.Joists, c.Platform, c.Count = []string{j.At}, []string{j.At}, s.label, 1
-	c.Spacing, c.Size, c.Lumber = g.l.spacing, s.size(&j.Member), lumber(s.deck, &j.Member)
+	c.SpacingField = s.spacingField(g.l)
+	c.Spacing, c.Size, c.Lumber = g.l.spacing, s.size(&j.Member), lumber(s.deck, &j.Member, "platforms[].joists")
 	c.LiveLoad, c.GroundSnowLoad = s.loads()
 	g.cantilevers = append(g.cantilevers, c)
 }

@@ -158,6 +158,8 @@ type Joists struct {
 type Lumber struct {
 	Species *Words `json:"species,omitempty" doc:"species, lower case"`
 	Grade   *Words `json:"grade,omitempty" doc:"grade as described"`
+	// Missing asks for the name of the material where the member has none.
+	Missing []string `json:"missing" doc:"fields that would show species and grade"`
 }
 
 // JoistSpan is a run of like joists between two supports.
@@ -172,6 +174,7 @@ type JoistSpan struct {
 	ClearSpan      *Length     `json:"clear_span,omitempty" doc:"face of bearing to face of bearing"`
 	SpanToCenter   *Length     `json:"span_to_center,omitempty" doc:"center of bearing to center of bearing"`
 	Spacing        *Length     `json:"spacing,omitempty" doc:"center to center"`
+	SpacingField   string      `json:"spacing_field,omitempty" doc:"field that would give the spacing, where it is not shown"`
 	Size           *Words      `json:"size,omitempty" doc:"nominal size, as 2x10"`
 	Depth          *Length     `json:"depth,omitempty" doc:"actual depth"`
 	Thickness      *Length     `json:"thickness,omitempty" doc:"actual thickness"`
@@ -193,6 +196,7 @@ type JoistCantilever struct {
 	Cantilever     *Length     `json:"cantilever,omitempty" doc:"center of the last support to the joist's end"`
 	BackSpan       *Length     `json:"back_span,omitempty" doc:"span behind it, center to center"`
 	Spacing        *Length     `json:"spacing,omitempty" doc:"center to center"`
+	SpacingField   string      `json:"spacing_field,omitempty" doc:"field that would give the spacing, where it is not shown"`
 	Size           *Words      `json:"size,omitempty" doc:"nominal size, as 2x10"`
 	Lumber         Lumber      `json:"lumber" doc:"the material"`
 	LiveLoad       *Pressure   `json:"live_load,omitempty" doc:"design live load of the site"`

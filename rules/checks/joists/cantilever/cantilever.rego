@@ -154,14 +154,15 @@ readings contains row if {
 }
 
 # The table by the span behind does not ask for the spacing.
-_idle contains "platforms[].joists.spacing" if not figures.limits_by_spacing
+_idle(joist) := spans.spacing(joist) if not figures.limits_by_spacing
+
+else := set()
 
 _needs[i] contains need if {
 	some i, joist in input.joist_cantilevers
 	i in _open
 	not _beyond[i]
-	some need in spans.missing(joist)
-	not need in _idle
+	some need in (spans.missing(joist) - _idle(joist))
 }
 
 _needs[i] contains need if {

@@ -127,8 +127,8 @@ test_over_the_share_the_table_has_nothing_to_add if {
 test_missing_values_are_not_shown if {
 	_said([object.remove(_joist(_inch, 96 * _inch), ["size"])]) == {"readings": set(), "unknown": _asked({"platforms[].joists.size"})}
 	_said([object.remove(_joist(_inch, 96 * _inch), ["ground_snow_load"])]) == {"readings": set(), "unknown": _asked({"site.ground_snow_load"})}
-	bare := object.union(object.remove(_joist(_inch, 96 * _inch), ["lumber", "live_load"]), {"lumber": {}})
-	_said([bare]) == {"readings": set(), "unknown": _asked({"lumber.<name>.species", "lumber.<name>.grade", "site.live_load"})}
+	bare := object.union(object.remove(_joist(_inch, 96 * _inch), ["lumber", "live_load"]), {"lumber": {"missing": ["lumber.<framing>.grade"]}})
+	_said([bare]) == {"readings": set(), "unknown": _asked({"lumber.<framing>.grade", "site.live_load"})}
 	_said([object.remove(_joist(_inch, 96 * _inch), ["back_span"])]) == {"readings": set(), "unknown": _asked({"platforms[].beams"})}
 	_under(_quarter, [_base]) == {"readings": set(), "unknown": _asked({"platforms[].beams"})}
 }
@@ -183,9 +183,10 @@ test_spacing_past_the_table_is_beyond if {
 }
 
 test_table_by_spacing_asks_for_the_spacing if {
-	_under(_by_spacing, [object.remove(_joist(10 * _inch, 96 * _inch), ["spacing"])]) == {
+	bare := object.union(object.remove(_joist(10 * _inch, 96 * _inch), ["spacing"]), {"spacing_field": "platforms[].measured_to"})
+	_under(_by_spacing, [bare]) == {
 		"readings": set(),
-		"unknown": _asked({"platforms[].joists.spacing"}),
+		"unknown": _asked({"platforms[].measured_to"}),
 	}
 }
 

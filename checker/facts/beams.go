@@ -222,6 +222,9 @@ func (g *girder) carry(span *BeamSpan, from, to measure.Length, first, last bool
 			worst = x
 		}
 	}
+	if span.JoistSpan != nil && span.JoistClearSpan == nil && g.c.missing != "" {
+		span.Missing = append(span.Missing, g.c.missing)
+	}
 	switch {
 	case worst == nil:
 		span.Missing = append(span.Missing, "platforms[].joists")
@@ -267,6 +270,9 @@ func (g *girder) cantilevers() []BeamCantilever {
 			Lumber: lumber(g.deck, &b.Member, "platforms[].beams[]"), Cantilever: of(past, last.at, b.At),
 		}
 		if g.frameMissing != "" && len(b.Line) == 0 && (end == "start" && b.Start == nil || end == "end" && b.End == nil) {
+			if g.frameMissing != outlineField {
+				c.AtMost = c.Cantilever
+			}
 			c.Cantilever, c.Missing = nil, []string{g.frameMissing}
 		}
 		if behind != nil {

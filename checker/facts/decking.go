@@ -49,6 +49,9 @@ func (f *Facts) addDecking(fr *frame) {
 		}
 	}
 	fr.boards.rows(&fact, d)
+	if fact.LastRip == nil {
+		fact.RowFields = fr.rowFields(&fact)
+	}
 	f.Decking = append(f.Decking, fact)
 }
 
@@ -66,6 +69,33 @@ func (c *covering) rows(fact *Decking, d *model.Decking) {
 	if d.LastRip != nil {
 		fact.LastRip = shown(d.LastRip)
 	}
+}
+
+// rowFields lists what the width of the last row waits for. Where boards cover
+// no plain rectangle, only the drawing can tell it.
+func (fr *frame) rowFields(fact *Decking) []string {
+	if fact.PictureFrame || fr.ring != nil && !fr.rectangular() {
+		return []string{"platforms[].decking.last_rip"}
+	}
+	var missing []string
+	need := func(absent bool, field string) {
+		if absent {
+			missing = append(missing, "platforms[]."+field)
+		}
+	}
+	need(fr.ring == nil, "outline")
+	need(fr.p.Joists == nil || fr.p.Joists.Direction == nil, "joists.direction")
+	need(fact.BoardWidth == nil, "decking.board_width")
+	need(fact.Gap == nil, "decking.gap")
+	switch words(fr.p.MeasuredTo) {
+	case "":
+		need(true, "measured_to")
+	case "decking":
+	default:
+		need(fr.p.Decking.Overhang == nil, "decking.overhang")
+		need(words(fr.p.MeasuredTo) == "frame" && fr.p.Fascia != nil && fr.p.Fascia.Thickness == nil, "fascia.thickness")
+	}
+	return missing
 }
 
 // covering works out how far the boards reach, edge to edge of the decking.

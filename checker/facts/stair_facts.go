@@ -281,8 +281,9 @@ func (st *stair) landings() []Landing {
 		}
 		l := st.landingBelow(i)
 		fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: where, StairWidth: st.width()}
+		fact.wait("stairs[].landing_" + where)
 		if l != nil {
-			fact.describe(st, l)
+			fact.describe(st, l, st.landingField(i))
 		}
 		list = append(list, fact)
 	}
@@ -304,18 +305,24 @@ func (st *stair) topLanding() Landing {
 		Risers: st.flights[0].risers, DoorsApart: st.doorsApart(),
 	}
 	if l := st.s.LandingTop; l != nil {
-		fact.describe(st, l)
+		fact.describe(st, l, "stairs[].landing_top")
 		return fact
 	}
 	along, known := st.across()
 	if !known {
+		fact.wait("stairs[].landing_top")
 		return fact
 	}
 	from := st.s.From
 	fact.At = []string{from.At}
 	edge := st.from.ring.Edge(st.edge)
 	fact.Width = of(edge.Length(), from.At, st.from.p.Outline.At)
-	if from.Along == nil || st.s.Width == nil {
+	switch {
+	case from.Along == nil:
+		fact.DepthField = "stairs[].from.at"
+		return fact
+	case st.s.Width == nil:
+		fact.DepthField = "stairs[].width"
 		return fact
 	}
 	middle := edge.At(from.Along.V + st.s.Width.V/2)
@@ -327,6 +334,9 @@ func (st *stair) topLanding() Landing {
 		if stretch.From == here || stretch.To == here {
 			fact.Depth = of(stretch.Length(), from.Along.At, st.from.p.Outline.At)
 		}
+	}
+	if fact.Depth == nil {
+		fact.DepthField = "stairs[].landing_top"
 	}
 	return fact
 }

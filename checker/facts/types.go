@@ -194,6 +194,7 @@ type JoistCantilever struct {
 	Count          int64       `json:"count" doc:"how many joists"`
 	Missing        []string    `json:"missing" doc:"fields that would complete the lengths"`
 	Cantilever     *Length     `json:"cantilever,omitempty" doc:"center of the last support to the joist's end"`
+	AtMost         *Length     `json:"cantilever_at_most,omitempty" doc:"the same to the edge of the outline, where it is not shown how far behind that the frame ends"`
 	BackSpan       *Length     `json:"back_span,omitempty" doc:"span behind it, center to center"`
 	Spacing        *Length     `json:"spacing,omitempty" doc:"center to center"`
 	SpacingField   string      `json:"spacing_field,omitempty" doc:"field that would give the spacing, where it is not shown"`

@@ -21,13 +21,6 @@ step_field(flight) := field(flight, "tread_depth") if not flight.tread_depth
 
 step_field(flight) := rise_field(flight) if flight.tread_depth
 
-# landing_fields are the fields that describe a landing, by where it lies.
-landing_fields := {
-	"top": "stairs[].landing_top",
-	"between": "stairs[].landing_between",
-	"bottom": "stairs[].landing_bottom",
-}
-
 # say picks the wording for the nth step of a flight; 0 means that all are alike.
 say(0) := "outside"
 

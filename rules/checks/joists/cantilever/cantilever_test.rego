@@ -124,6 +124,38 @@ test_over_the_share_the_table_has_nothing_to_add if {
 	_said([bare]) == {"readings": {_ratio(25 * _inch, 96 * _inch, true)}, "unknown": set()}
 }
 
+_bounded(past, back) := object.union(object.remove(_joist(past, back), ["cantilever"]), {
+	"cantilever_at_most": {"value": past, "at": ["/c"]}, "missing": ["platforms[].decking.overhang"],
+})
+
+_overhang := _asked({"platforms[].decking.overhang"})
+
+# 18 in on 6 ft and 450 mm on 1800 mm are a quarter.
+test_inside_to_the_edge_of_the_outline if {
+	every past, inside in {18 * _inch: true, (18 * _inch) - 10000: true, (18 * _inch) + 10000: false} {
+		said := _under(_quarter, [_bounded(past, 72 * _inch)])
+		said == {
+			true: {"readings": {object.union(_ratio(past, 72 * _inch, false), {"say": "at_most"})}, "unknown": set()},
+			false: {"readings": set(), "unknown": _overhang},
+		}[inside]
+	}
+	every past, inside in {600000000: true, 599990000: true, 600010000: false} {
+		_under({"max": 600000000}, [_bounded(past, 1)]) == {
+			true: {"readings": {object.union(_most(past, false), {"say": "reach"})}, "unknown": set()},
+			false: {"readings": set(), "unknown": _overhang},
+		}[inside]
+	}
+	table := object.union(_table(17 * _inch, 96 * _inch, 17 * _inch, 1, false), {"say": "reach"})
+	_said([_bounded(17 * _inch, 96 * _inch)]) == {"readings": {table}, "unknown": set()}
+	_said([_bounded((17 * _inch) + 10000, 96 * _inch)]) == {"readings": set(), "unknown": _overhang}
+}
+
+test_inside_the_share_and_outside_the_length_to_the_edge_of_the_outline if {
+	both := object.union(_quarter, {"max": 600000000})
+	_under(both, [_bounded(600010000, 9600000000)]) == {"readings": set(), "unknown": _overhang}
+	count(_under(both, [_bounded(600000000, 9600000000)]).readings) == 2
+}
+
 test_missing_values_are_not_shown if {
 	_said([object.remove(_joist(_inch, 96 * _inch), ["size"])]) == {"readings": set(), "unknown": _asked({"platforms[].joists.size"})}
 	_said([object.remove(_joist(_inch, 96 * _inch), ["ground_snow_load"])]) == {"readings": set(), "unknown": _asked({"site.ground_snow_load"})}

@@ -20,7 +20,6 @@
 package checks.stairs.landing
 
 import data.figures.stairs.landing as figures
-import data.lib.stairs as lib
 
 applies if count(input.landings) > 0
 
@@ -44,7 +43,7 @@ exempt contains {"at": landing.at, "because": "few", "risers": landing.risers.va
 	_spared(landing)
 }
 
-unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} if {
+unknown contains {"at": landing.at, "needs": landing.depth_field} if {
 	some landing in input.landings
 	not landing.depth
 	not _spared(landing)

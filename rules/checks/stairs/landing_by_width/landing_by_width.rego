@@ -21,7 +21,6 @@
 package checks.stairs.landing_by_width
 
 import data.figures.stairs.landing_by_width as figures
-import data.lib.stairs as lib
 
 applies if count(input.landings) > 0
 
@@ -82,7 +81,7 @@ unknown contains {"at": landing.at, "needs": "stairs[].width"} if {
 	not landing.stair_width
 }
 
-unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} if {
+unknown contains {"at": landing.at, "needs": landing.depth_field} if {
 	some landing in _weighed
 	not landing.depth
 }

@@ -18,7 +18,6 @@
 package checks.stairs.landing_width
 
 import data.figures.stairs.landing_width as figures
-import data.lib.stairs as lib
 
 applies if count(input.landings) > 0
 
@@ -32,7 +31,7 @@ readings contains {
 	least := landing.stair_width.value + figures.past_stair
 }
 
-unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} if {
+unknown contains {"at": landing.at, "needs": landing.width_field} if {
 	some landing in input.landings
 	not landing.width
 }

@@ -24,13 +24,19 @@ func TestWhatIsAskedForIsMissing(t *testing.T) {
 	if err != nil || len(more) < 100 {
 		t.Fatal(len(more), err)
 	}
+	var sets []string // those that amend another ask for the same
+	for _, set := range everySet(t).Sets() {
+		if set.Extends == "" {
+			sets = append(sets, set.ID)
+		}
+	}
 	asked := 0
 	for _, file := range append(files, more...) {
 		data, err := os.ReadFile(file)
 		if err != nil {
 			t.Fatal(err)
 		}
-		report := everySet(t).Check(context.Background(), checker.Input{Name: file, Data: data})
+		report := everySet(t).Check(context.Background(), checker.Input{Name: file, Data: data, Sets: sets})
 		d := &report.Designs[0]
 		for i := range d.Findings {
 			r := &d.Findings[i]
@@ -59,8 +65,8 @@ func isShown(doc *source.Document, path, pointer string) bool {
 }
 
 func shownAt(n *source.Node, tokens, here []string) bool {
-	if len(tokens) == 0 {
-		return n.Text != "unknown"
+	if len(tokens) == 0 { // one item of what takes two, as posts of a beam, shows not all of it
+		return n.Text != "unknown" && (n.Kind != source.Array || len(n.Items) > 1)
 	}
 	token, rest := tokens[0], tokens[1:]
 	next := []string(nil)

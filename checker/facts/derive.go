@@ -82,6 +82,7 @@ func (w *worked) facts() *Facts {
 		f.addLedger(fr)
 		f.addJoined(fr)
 	}
+	f.addOutdoorLumber(deck)
 	f.addSpecials(deck)
 	f.addGuards(deck)
 	for _, st := range w.stairs {

@@ -65,6 +65,7 @@ type Facts struct {
 	Ledgers          []Ledger          `json:"ledgers" doc:"ledgers, one entry per platform that hangs on one"`
 	LateralDevices   []LateralDevices  `json:"lateral_devices" doc:"tension ties to the house, one entry per platform that hangs on a ledger"`
 	Specials         []Special         `json:"specials" doc:"things that prescriptive tables do not cover"`
+	OutdoorLumber    []OutdoorLumber   `json:"outdoor_lumber" doc:"kinds of lumber that frames, wood boards and stringers are cut from, each once"`
 	Decking          []Decking         `json:"decking" doc:"decking of every platform that has it"`
 	Guards           []Guard           `json:"guards" doc:"guards along edges"`
 	Stairs           []Stair           `json:"stairs" doc:"stairs, each with one or more flights"`
@@ -160,6 +161,15 @@ type Lumber struct {
 	Grade   *Words `json:"grade,omitempty" doc:"grade as described"`
 	// Missing asks for the name of the material where the member has none.
 	Missing []string `json:"missing" doc:"fields that would show species and grade"`
+}
+
+// OutdoorLumber is a kind of lumber that stands in the weather.
+type OutdoorLumber struct {
+	At               []string `json:"at" doc:"its entry under lumber"`
+	Name             string   `json:"name" doc:"the name that members refer to"`
+	Species          *Words   `json:"species,omitempty" doc:"species"`
+	Treated          *Flag    `json:"treated,omitempty" doc:"true where it is treated with preservative"`
+	NaturallyDurable *Flag    `json:"naturally_durable,omitempty" doc:"true where it is heartwood of a species that is durable without treatment"`
 }
 
 // JoistSpan is a run of like joists between two supports.

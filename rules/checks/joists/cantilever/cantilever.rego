@@ -194,6 +194,7 @@ else := set()
 _needs[i] contains need if {
 	some i, joist in input.joist_cantilevers
 	i in _open
+	_form
 	not _beyond[i]
 	some need in (spans.missing(joist) - _idle(joist))
 }

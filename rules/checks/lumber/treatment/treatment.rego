@@ -40,11 +40,15 @@ _left contains kind if {
 	not kind.naturally_durable.value
 }
 
+_refused(kept) := false if kept in figures.accepted
+
+else := true
+
 _durable(kind) if lower(kind.species.value) in figures.durable
 
 readings contains {
 	"at": fact.at, "have": kept, "figure": "accepted", "limit": figures.accepted,
-	"outside": kept in figures.accepted == false, "name": kind.name,
+	"outside": _refused(kept), "name": kind.name,
 } if {
 	some [kind, fact, kept] in _kept
 }

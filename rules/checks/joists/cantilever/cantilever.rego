@@ -173,6 +173,13 @@ readings contains spans.beside(_worded(i, row), input.joist_cantilevers[i]) if {
 	not i in _open
 }
 
+# Over the share, the table has nothing to add.
+_decided[i] := row if {
+	some i, row in _row
+	row.outside
+	not i in _bounded
+}
+
 # A limit that stands beside the share is told beside it.
 readings contains _worded(i, row) if {
 	some i, row in _most
@@ -182,7 +189,7 @@ readings contains _worded(i, row) if {
 
 readings contains row if {
 	some i, rows in _beyond
-	not _row[i].outside
+	not _decided[i]
 	some row in rows
 }
 
@@ -202,6 +209,7 @@ _needs[i] contains need if {
 _needs[i] contains need if {
 	some i in _bounded
 	i in _open
+	not _beyond[i]
 	some need in input.joist_cantilevers[i].missing
 }
 

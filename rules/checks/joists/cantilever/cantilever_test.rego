@@ -156,6 +156,11 @@ test_inside_the_share_and_outside_the_length_to_the_edge_of_the_outline if {
 	count(_under(both, [_bounded(600000000, 9600000000)]).readings) == 2
 }
 
+test_beyond_the_table_to_the_edge_of_the_outline if {
+	teak := object.union(_bounded(30 * _inch, 96 * _inch), {"lumber": {"species": _shown("/x", "teak")}})
+	_said([teak]) == {"readings": {{"at": ["/x"], "figure": "groups", "outside": true, "say": "beyond_species", "species": "teak"}}, "unknown": set()}
+}
+
 test_missing_values_are_not_shown if {
 	_said([object.remove(_joist(_inch, 96 * _inch), ["size"])]) == {"readings": set(), "unknown": _asked({"platforms[].joists.size"})}
 	_said([object.remove(_joist(_inch, 96 * _inch), ["ground_snow_load"])]) == {"readings": set(), "unknown": _asked({"site.ground_snow_load"})}

@@ -13,6 +13,7 @@ import (
 	"testing"
 
 	"plumbrule/checker"
+	"plumbrule/checker/report/content"
 	"plumbrule/checker/result"
 	"plumbrule/checker/source"
 )
@@ -180,7 +181,7 @@ func TestFixturesOfChecks(t *testing.T) {
 			for _, name := range []string{"outside", "not-shown"} {
 				for _, r := range outcomesOf(t, &f, name) {
 					if r.Outcome == result.Outside || r.Outcome == result.NotShown {
-						fmt.Fprintf(&said, "%s.deck.yaml:%d:%d: %s: %s [%s]\n", name, r.Span.Start.Line, r.Span.Start.Column, r.Consequence, r.Message, r.Clause)
+						fmt.Fprintf(&said, "%s.deck.yaml:%d:%d: %s: %s [%s]\n", name, r.Span.Start.Line, r.Span.Start.Column, r.Consequence, r.Message, content.Basis(&r))
 					}
 				}
 			}

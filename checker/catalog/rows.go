@@ -23,7 +23,7 @@ type row struct {
 func rowOf(rule string) row {
 	switch rule {
 	case RuleReadings:
-		return row{required: []string{"at", "figure", "outside"}, allowed: []string{"have", "limit", "say", "cell", "engineered"}, values: true}
+		return row{required: []string{"at", "figure", "outside"}, allowed: []string{"have", "limit", "say", "cell", "engineered", "stated_at"}, values: true}
 	case RuleUnknown:
 		return row{required: []string{"at", "needs"}, allowed: []string{"figure"}}
 	default:

@@ -187,7 +187,15 @@ func (r *Row) alike(o *Row) bool {
 		if x == nil || y == nil {
 			return x == y && a.Has == b.Has
 		}
-		return x.Outcome == y.Outcome && x.Clause == y.Clause && x.Status == y.Status && x.Reason == y.Reason && x.Needs == y.Needs &&
+		return x.Outcome == y.Outcome && x.Clause == y.Clause && x.Status == y.Status && statement(x) == statement(y) && x.Reason == y.Reason && x.Needs == y.Needs &&
 			exact(x.Have) == exact(y.Have) && exact(x.Limit) == exact(y.Limit) && (x.Limit != nil || x.Message == y.Message)
 	})
+}
+
+// statement is the place where the design states a limit itself.
+func statement(r *result.Result) string {
+	if r.Listing == nil {
+		return ""
+	}
+	return r.Listing.Pointer
 }

@@ -105,7 +105,7 @@ func findingWords(f *finding) string {
 	words := content.Headline(r)
 	var sets []string
 	for _, r := range f.results {
-		sets = append(sets, spaced(r.Set, r.Clause))
+		sets = append(sets, spaced(r.Set, content.Basis(r)))
 	}
 	words += " ["
 	for i, set := range unique(sets) {

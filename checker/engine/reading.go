@@ -68,11 +68,8 @@ func (r *run) reading(row row, d design) (result.Result, error) {
 		one.Outcome = result.Outside
 		one.Mend = r.mend(row)
 	}
-	declared, given, err := r.figure(row)
+	by, err := r.basis(&one, row, d)
 	if err != nil {
-		return one, err
-	}
-	if err := r.trust(&one, row, given); err != nil {
 		return one, err
 	}
 	said, err := r.values(row)
@@ -80,7 +77,7 @@ func (r *run) reading(row row, d design) (result.Result, error) {
 		return one, err
 	}
 	texts := r.texts(said, d)
-	if err := r.compare(&one, row, declared, given, texts, d); err != nil {
+	if err := r.compare(&one, row, by, texts, d); err != nil {
 		return one, err
 	}
 	if one.Message, err = r.say(row, outside, texts); err != nil {
@@ -91,6 +88,35 @@ func (r *run) reading(row row, d design) (result.Result, error) {
 	}
 	one.Fingerprint = d.fingerprint(r.check.ID, at[0], "")
 	return one, row.rest()
+}
+
+// basis is what the values of a reading rest on.
+type basis struct {
+	kind     catalog.Kind // as which the values print
+	relation result.Relation
+	given    *ruleset.Figure // nil where a listing is the limit
+}
+
+// basis finds the figure that decided, or the listing that did in its place,
+// and notes in the result how far it can be trusted.
+func (r *run) basis(one *result.Result, row row, d design) (basis, error) {
+	listing, err := d.listing(row, one.At)
+	if err != nil {
+		return basis{}, err
+	}
+	if listing != nil {
+		one.Listing, one.Clause, one.Status = listing, "", result.StatedInDesign
+		declared, err := r.listed(row)
+		if err != nil {
+			return basis{}, err
+		}
+		return basis{kind: declared.Kind, relation: declared.Relation}, nil
+	}
+	declared, given, err := r.figure(row)
+	if err != nil {
+		return basis{}, err
+	}
+	return basis{kind: printed(given), relation: declared.Relation, given: given}, r.trust(one, row, given)
 }
 
 // mend gives the general ways to mend what a row finds outside.
@@ -184,8 +210,8 @@ func (r *run) texts(values map[string]quantity, d design) map[string]string {
 }
 
 // compare prints what was measured, the limit, and the margin between them.
-func (r *run) compare(one *result.Result, row row, declared *catalog.Figure, given *ruleset.Figure, texts map[string]string, d design) error {
-	kind := printed(given)
+func (r *run) compare(one *result.Result, row row, by basis, texts map[string]string, d design) error {
+	kind := by.kind
 	var sides [2]*quantity
 	for i, key := range []string{"have", "limit"} {
 		raw, ok := row.get(key)
@@ -204,15 +230,15 @@ func (r *run) compare(one *result.Result, row row, declared *catalog.Figure, giv
 	}
 	if limit != nil {
 		one.Limit = d.value(*limit)
-		one.Limit.Relation = declared.Relation
+		one.Limit.Relation = by.relation
 		inUnits := kind == catalog.Length || kind == catalog.Pressure || kind == catalog.Force
-		if inUnits && r.set.System != d.system && given.States(limit.whole) {
+		if inUnits && by.given != nil && r.set.System != d.system && by.given.States(limit.whole) {
 			one.Limit.Standard = limit.text(r.set.System)
 		}
 	}
 	if have != nil && limit != nil {
 		one.Have.Text, one.Limit.Text = distinct(*have, *limit, d.system)
-		if m, ok := margin(*have, *limit, declared.Relation, one.Outcome == result.Outside); ok {
+		if m, ok := margin(*have, *limit, by.relation, one.Outcome == result.Outside); ok {
 			one.Margin = d.value(m)
 			one.Margin.Text = magnitude(m, d.system)
 		}

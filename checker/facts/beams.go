@@ -188,7 +188,7 @@ func (g *girder) span(bay int64) BeamSpan {
 	b := g.c.beam
 	s := BeamSpan{
 		At: []string{b.At}, Platform: g.label, Beam: g.c.name, Bay: bay, Size: g.size(&b.Member), Plies: shown(b.Plies),
-		Kind: shown(b.Kind), Lumber: lumber(g.deck, &b.Member),
+		Kind: shown(b.Kind), Lumber: lumber(g.deck, &b.Member, "platforms[].beams[]"),
 	}
 	s.LiveLoad, s.GroundSnowLoad = g.loads()
 	return s
@@ -221,6 +221,9 @@ func (g *girder) carry(span *BeamSpan, from, to measure.Length, first, last bool
 		if worst == nil || x.statics > worst.statics {
 			worst = x
 		}
+	}
+	if span.JoistSpan != nil && span.JoistClearSpan == nil && g.c.missing != "" {
+		span.Missing = append(span.Missing, g.c.missing)
 	}
 	switch {
 	case worst == nil:
@@ -264,9 +267,12 @@ func (g *girder) cantilevers() []BeamCantilever {
 		b := g.c.beam
 		c := BeamCantilever{
 			At: []string{b.At}, Platform: g.label, Beam: g.c.name, End: end, Size: g.size(&b.Member), Plies: shown(b.Plies),
-			Lumber: lumber(g.deck, &b.Member), Cantilever: of(past, last.at, b.At),
+			Lumber: lumber(g.deck, &b.Member, "platforms[].beams[]"), Cantilever: of(past, last.at, b.At),
 		}
 		if g.frameMissing != "" && len(b.Line) == 0 && (end == "start" && b.Start == nil || end == "end" && b.End == nil) {
+			if g.frameMissing != outlineField {
+				c.AtMost = c.Cantilever
+			}
 			c.Cantilever, c.Missing = nil, []string{g.frameMissing}
 		}
 		if behind != nil {
@@ -300,7 +306,7 @@ func (g *girder) endsNotShown(field string) []BeamCantilever {
 		if end.on == nil {
 			list = append(list, BeamCantilever{
 				At: []string{b.At}, Platform: g.label, Beam: g.c.name, End: end.name, Size: g.size(&b.Member), Plies: shown(b.Plies),
-				Lumber: lumber(g.deck, &b.Member), Missing: []string{field},
+				Lumber: lumber(g.deck, &b.Member, "platforms[].beams[]"), Missing: []string{field},
 			})
 		}
 	}

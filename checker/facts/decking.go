@@ -15,6 +15,9 @@ type covering struct {
 	depth *measure.Length // that rows of boards cover, across their run, on a rectangle
 }
 
+// listedAngle is what listed_max_spacing_diagonal means by the diagonal.
+const listedAngle = 45 * perDegree
+
 // addDecking works out the boards of a platform over the joists found before.
 func (f *Facts) addDecking(fr *frame) {
 	d := fr.p.Decking
@@ -23,7 +26,7 @@ func (f *Facts) addDecking(fr *frame) {
 	}
 	fact := Decking{
 		At: []string{d.At}, Platform: fr.label,
-		Lumber: lumberNamed(fr.deck, d.Lumber), Material: shown(d.Material), Nominal: shown(d.Nominal), Thickness: shown(d.Thickness),
+		Lumber: lumberNamed(fr.deck, d.Lumber, "platforms[].decking"), Material: shown(d.Material), Nominal: shown(d.Nominal), Thickness: shown(d.Thickness),
 		BoardWidth: shown(d.BoardWidth), Gap: shown(d.Gap), BoardAngle: shown(d.BoardAngle),
 		ListedStraight: shown(d.ListedStraight), ListedDiagonal: shown(d.ListedDiagonal),
 		FastenersPerJoist: shown(d.FastenersPerJoist), Overhang: shown(d.Overhang),
@@ -32,6 +35,10 @@ func (f *Facts) addDecking(fr *frame) {
 	if frame := d.PictureFrame; frame != nil {
 		fact.PictureFrame, fact.FrameBlocking = true, shown(frame.Blocking)
 	}
+	if d.ListedDiagonal != nil {
+		fact.ListedAngle = of(measure.Angle(listedAngle), d.ListedDiagonal.At)
+	}
+	fact.SpacingField = fr.spacingField(&fr.layout)
 	if n := len(f.Joists); fr.p.Joists != nil && n > 0 {
 		under := f.Joists[n-1]
 		fact.JoistSpacing, fact.JoistCount = under.Spacing, under.Count
@@ -42,6 +49,9 @@ func (f *Facts) addDecking(fr *frame) {
 		}
 	}
 	fr.boards.rows(&fact, d)
+	if fact.LastRip == nil {
+		fact.RowFields = fr.rowFields(&fact)
+	}
 	f.Decking = append(f.Decking, fact)
 }
 
@@ -59,6 +69,33 @@ func (c *covering) rows(fact *Decking, d *model.Decking) {
 	if d.LastRip != nil {
 		fact.LastRip = shown(d.LastRip)
 	}
+}
+
+// rowFields lists what the width of the last row waits for. Where boards cover
+// no plain rectangle, only the drawing can tell it.
+func (fr *frame) rowFields(fact *Decking) []string {
+	if fact.PictureFrame || fr.ring != nil && !fr.rectangular() {
+		return []string{"platforms[].decking.last_rip"}
+	}
+	var missing []string
+	need := func(absent bool, field string) {
+		if absent {
+			missing = append(missing, "platforms[]."+field)
+		}
+	}
+	need(fr.ring == nil, "outline")
+	need(fr.p.Joists == nil || fr.p.Joists.Direction == nil, "joists.direction")
+	need(fact.BoardWidth == nil, "decking.board_width")
+	need(fact.Gap == nil, "decking.gap")
+	switch words(fr.p.MeasuredTo) {
+	case "":
+		need(true, "measured_to")
+	case "decking":
+	default:
+		need(fr.p.Decking.Overhang == nil, "decking.overhang")
+		need(words(fr.p.MeasuredTo) == "frame" && fr.p.Fascia != nil && fr.p.Fascia.Thickness == nil, "fascia.thickness")
+	}
+	return missing
 }
 
 // covering works out how far the boards reach, edge to edge of the decking.

@@ -82,6 +82,7 @@ func (w *worked) facts() *Facts {
 		f.addLedger(fr)
 		f.addJoined(fr)
 	}
+	f.addOutdoorLumber(deck)
 	f.addSpecials(deck)
 	f.addGuards(deck)
 	for _, st := range w.stairs {
@@ -168,19 +169,28 @@ func sizeWords(deck *model.Deck, m *model.Member) *Words {
 	return of(d.V.Thickness.Text(deck.System)+" x "+d.V.Depth.Text(deck.System), d.At)
 }
 
-// lumber is the material of a member.
-func lumber(deck *model.Deck, m *model.Member) Lumber {
+// lumber is the material of the member that stands at a path in the language of
+// designs.
+func lumber(deck *model.Deck, m *model.Member, path string) Lumber {
 	if m == nil {
-		return Lumber{}
+		return lumberNamed(deck, nil, path)
 	}
-	return lumberNamed(deck, m.Lumber)
+	return lumberNamed(deck, m.Lumber, path)
 }
 
-// lumberNamed is the material that the description lists under a name.
-func lumberNamed(deck *model.Deck, name *model.Words) Lumber {
+// lumberNamed is the material that the description lists under the name that
+// the part at a path is cut from.
+func lumberNamed(deck *model.Deck, name *model.Words, path string) Lumber {
 	if name == nil {
-		return Lumber{}
+		return Lumber{Missing: []string{path + ".lumber"}}
 	}
 	material, _ := deck.Lumber.Get(name.V)
-	return Lumber{Species: shown(material.Species), Grade: shown(material.Grade)}
+	l := Lumber{Species: shown(material.Species), Grade: shown(material.Grade)}
+	if l.Species == nil {
+		l.Missing = append(l.Missing, "lumber.<"+name.V+">.species")
+	}
+	if l.Grade == nil {
+		l.Missing = append(l.Missing, "lumber.<"+name.V+">.grade")
+	}
+	return l
 }

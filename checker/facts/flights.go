@@ -135,6 +135,24 @@ func extremes(list []Length) (least, greatest *Length, leastN, greatestN int64) 
 	return least, greatest, leastN, greatestN
 }
 
+// rise is what its steps add up to, else what is stated for it, which of a
+// stair of one flight is the rise of the stair; or the field that it waits for.
+func (f *flight) rise(st *stair, steps *Length) (rise *Length, field string) {
+	switch {
+	case steps != nil:
+		return steps, ""
+	case f.total != nil:
+		return f.total, ""
+	case st.total == nil && len(st.s.Flights) == 0:
+		return nil, "stairs[].total_rise"
+	case len(st.flights) == 1:
+		return st.total, ""
+	case st.total == nil || f.risers != nil: // another flight keeps the stair's rise from being shared out
+		return nil, "stairs[].flights[].total_rise"
+	}
+	return nil, "stairs[].flights[].risers"
+}
+
 // fact writes the flight down.
 func (f *flight) fact(st *stair, i int) Flight {
 	s := st.s
@@ -159,6 +177,7 @@ func (f *flight) fact(st *stair, i int) Flight {
 		}
 		fact.Rise = of(total, greatest.At...)
 	}
+	fact.Rise, fact.RiseField = f.rise(st, fact.Rise)
 	f.depths(&fact)
 	f.steps(&fact)
 	f.comfort(&fact)

@@ -67,6 +67,23 @@ func (s *surface) spacing(l *layout) *Length {
 	return nil
 }
 
+// spacingField is the field that would give the spacing; "" where it is shown.
+func (s *surface) spacingField(l *layout) string {
+	switch {
+	case l.spacing != nil:
+		return ""
+	case s.p.Joists == nil || l.missing == "":
+		return "platforms[].joists.spacing"
+	}
+	switch words(s.p.Joists.Layout) {
+	case "on_center", "":
+		return "platforms[].joists.spacing"
+	case "listed":
+		return "platforms[].joists.positions"
+	}
+	return l.missing // the bays are equal once they can be laid out
+}
+
 // place sets the marks and centers.
 func (l *layout) place(s *surface, j *model.Joists) {
 	ring := l.plan(s.frame)

@@ -20,7 +20,7 @@ func (f *Facts) addLedger(fr *frame) {
 	fr.hangOn(&fact)
 	if l := p.Ledger; l != nil {
 		fact.At, fact.Described = []string{l.At}, true
-		fact.Size, fact.Lumber, fact.AttachedTo = fr.size(&l.Member), lumber(fr.deck, &l.Member), shown(l.AttachedTo)
+		fact.Size, fact.Lumber, fact.AttachedTo = fr.size(&l.Member), lumber(fr.deck, &l.Member, "platforms[].ledger"), shown(l.AttachedTo)
 		if d := l.Dimensions(); d != nil {
 			fact.Depth = of(d.V.Depth, d.At)
 		}

@@ -2,6 +2,7 @@ package facts
 
 import (
 	"math/big"
+	"slices"
 
 	"plumbrule/checker/geometry"
 	"plumbrule/checker/measure"
@@ -89,7 +90,7 @@ func triangle(m *model.Measured) Triangle {
 
 // level finds the pair of points that differ most for their distance.
 func level(m *model.Measured) Level {
-	fact := Level{At: []string{m.At}}
+	fact := Level{At: []string{m.At}, Missing: levelWaits(m)}
 	for i := range m.Points {
 		for k := range i {
 			a, b := &m.Points[k], &m.Points[i]
@@ -107,6 +108,25 @@ func level(m *model.Measured) Level {
 		}
 	}
 	return fact
+}
+
+// levelWaits lists what keeps level readings from being compared: points are
+// few, or do not show where they are or how high.
+func levelWaits(m *model.Measured) []string {
+	if len(m.Points) < 2 {
+		return []string{"measured[].points"}
+	}
+	var missing []string
+	for i := range m.Points {
+		p := &m.Points[i]
+		if p.Place == nil && !slices.Contains(missing, "measured[].points[].at") {
+			missing = append(missing, "measured[].points[].at")
+		}
+		if p.Height == nil && !slices.Contains(missing, "measured[].points[].height") {
+			missing = append(missing, "measured[].points[].height")
+		}
+	}
+	return missing
 }
 
 // steeper reports whether rise over run is more than another slope, found by

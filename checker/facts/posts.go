@@ -113,8 +113,8 @@ func (g *girder) describe(fact *Post, m *model.Member, material *model.Words, ba
 	if d := m.Dimensions(); d != nil {
 		fact.Size, fact.LeastSide = g.size(m), of(min(d.V.Thickness, d.V.Depth), d.At)
 	}
-	if m.Lumber != nil {
-		fact.Lumber = lumber(g.deck, m)
+	if m.Lumber != nil || fact.Lumber.Missing == nil {
+		fact.Lumber = lumber(g.deck, m, "platforms[].posts")
 	}
 	if material != nil {
 		fact.Material = shown(material)

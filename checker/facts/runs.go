@@ -20,7 +20,7 @@ func (f *Facts) addJoists(fr *frame) {
 			g.take(&fr.pieces[i])
 		}
 	} else {
-		g.add(JoistSpan{Missing: []string{fr.layout.missing}}) // stands for all joists: none can be placed
+		g.add(JoistSpan{Missing: fr.joistsWait()}) // stands for all joists: none can be placed
 	}
 	g.engineer()
 	f.Joists = append(f.Joists, joists)
@@ -31,6 +31,16 @@ func (f *Facts) addJoists(fr *frame) {
 	if g.lost != nil {
 		f.Unsupported = append(f.Unsupported, *g.lost)
 	}
+}
+
+// joistsWait lists what joists wait for that cannot be placed. Without anything
+// to carry them they would have no span either.
+func (fr *frame) joistsWait() []string {
+	missing := []string{fr.layout.missing}
+	if words(fr.p.Support) != "ledger" && fr.p.Ledger == nil && len(fr.p.Beams) == 0 {
+		missing = append(missing, "platforms[].beams")
+	}
+	return missing
 }
 
 // crossed counts the dropped beams that any joist line meets.
@@ -103,8 +113,9 @@ func (g *gathering) take(p *piece) {
 		g.bay(&p.bearings[i-1], &p.bearings[i])
 	}
 	last := len(p.bearings) - 1
-	g.overhang(&p.bearings[0], &p.bearings[1], p.bearings[0].center-p.reach.From, p.bearings[0].near() <= p.reach.From)
-	g.overhang(&p.bearings[last], &p.bearings[last-1], p.reach.To-p.bearings[last].center, p.bearings[last].far() >= p.reach.To)
+	first, final := &p.bearings[0], &p.bearings[last]
+	g.overhang(first, &p.bearings[1], first.center-p.reach.From, first.near() <= p.reach.From, g.s.edgeMissing(g.l, p.x, p.reach.From))
+	g.overhang(final, &p.bearings[last-1], p.reach.To-final.center, final.far() >= p.reach.To, g.s.edgeMissing(g.l, p.x, p.reach.To))
 	g.cut(p)
 }
 
@@ -195,7 +206,8 @@ func (g *gathering) span(span JoistSpan) {
 func (g *gathering) add(span JoistSpan) {
 	s, j := g.s, g.s.p.Joists
 	span.At, span.Joists, span.Platform = []string{j.At}, []string{j.At}, s.label
-	span.Spacing, span.Size, span.Lumber = g.l.spacing, s.size(&j.Member), lumber(s.deck, &j.Member)
+	span.SpacingField = s.spacingField(g.l)
+	span.Spacing, span.Size, span.Lumber = g.l.spacing, s.size(&j.Member), lumber(s.deck, &j.Member, "platforms[].joists")
 	if d := j.Dimensions(); d != nil {
 		span.Depth, span.Thickness = of(d.V.Depth, d.At), of(d.V.Thickness, d.At)
 	}
@@ -205,17 +217,22 @@ func (g *gathering) add(span JoistSpan) {
 
 func longer(a, b *Length) bool { return a != nil && (b == nil || a.Value > b.Value) }
 
-// overhang adds what passes the last bearing. A joist that ends over its
-// bearing, or hangs on it, passes nothing.
-func (g *gathering) overhang(past, behind *bearing, length measure.Length, covered bool) {
-	if past.ends || covered && g.s.frameMissing == "" {
+// overhang adds what passes the last bearing, missing being the field without
+// which the edge of the frame is not known there. A joist that ends over its
+// bearing, or hangs on it, passes nothing; one that does so where the outline
+// ends does so where the frame does.
+func (g *gathering) overhang(past, behind *bearing, length measure.Length, covered bool, missing string) {
+	if past.ends || covered && missing != outlineField {
 		return
 	}
 	c := JoistCantilever{Past: past.name}
-	if g.s.frameMissing != "" {
-		c.Missing = []string{g.s.frameMissing}
+	if reach := of(length, append([]string{past.at}, g.places()...)...); missing == "" {
+		c.Cantilever = reach
 	} else {
-		c.Cantilever = of(length, append([]string{past.at}, g.places()...)...)
+		c.Missing = []string{missing}
+		if missing != outlineField {
+			c.AtMost = reach
+		}
 	}
 	if behind.name != "ledger" || behind.missing == "" {
 		c.BackSpan = of(apart(past.center, behind.center), g.places(past.at, behind.at)...)
@@ -230,18 +247,22 @@ func (g *gathering) overhang(past, behind *bearing, length measure.Length, cover
 func (g *gathering) cantilever(c JoistCantilever) {
 	for i := range g.cantilevers {
 		run := &g.cantilevers[i]
-		if run.Past != c.Past || !alike(run.BackSpan, c.BackSpan) {
+		if run.Past != c.Past || !alike(run.BackSpan, c.BackSpan) || !slices.Equal(run.Missing, c.Missing) {
 			continue
 		}
 		run.Count++
 		if longer(c.Cantilever, run.Cantilever) {
 			run.Cantilever = c.Cantilever
 		}
+		if longer(c.AtMost, run.AtMost) {
+			run.AtMost = c.AtMost
+		}
 		return
 	}
 	s, j := g.s, g.s.p.Joists
 	c.At, c.Joists, c.Platform, c.Count = []string{j.At}, []string{j.At}, s.label, 1
-	c.Spacing, c.Size, c.Lumber = g.l.spacing, s.size(&j.Member), lumber(s.deck, &j.Member)
+	c.SpacingField = s.spacingField(g.l)
+	c.Spacing, c.Size, c.Lumber = g.l.spacing, s.size(&j.Member), lumber(s.deck, &j.Member, "platforms[].joists")
 	c.LiveLoad, c.GroundSnowLoad = s.loads()
 	g.cantilevers = append(g.cantilevers, c)
 }

@@ -249,6 +249,7 @@ func (st *stair) landings() []Landing {
 			where = "bottom"
 		}
 		fact := Landing{At: []string{st.s.At}, Stair: st.label, Where: where, StairWidth: st.width(), Use: shown(st.s.Use)}
+		fact.wait("stairs[].landing_" + where)
 		if l := st.landingBelow(i); l != nil {
 			fact.describe(l, st.sides(i))
 		}
@@ -272,18 +273,25 @@ func (st *stair) topLanding() Landing {
 		Risers: st.flights[0].risers, DoorsApart: st.doorsApart(),
 	}
 	if l := st.s.LandingTop; l != nil {
-		fact.describe(l, sidesOf(l, st.leaves(), st.wayMissing("stairs[].landing_top")))
+		const field = "stairs[].landing_top"
+		fact.describe(l, sidesOf(l, st.leaves(), st.wayMissing(field), field))
 		return fact
 	}
 	way := st.leaves()
 	if way == anyWay {
+		fact.wait("stairs[].landing_top")
 		return fact
 	}
 	from := st.s.From
 	fact.At = []string{from.At}
 	edge := st.from.ring.Edge(st.edge)
 	fact.Width = of(edge.Length(), from.At, st.from.p.Outline.At)
-	if from.Along == nil || st.s.Width == nil {
+	switch {
+	case from.Along == nil:
+		fact.DepthField = "stairs[].from.at"
+		return fact
+	case st.s.Width == nil:
+		fact.DepthField = "stairs[].width"
 		return fact
 	}
 	middle := edge.At(from.Along.V + st.s.Width.V/2)
@@ -295,6 +303,9 @@ func (st *stair) topLanding() Landing {
 		if stretch.From == here || stretch.To == here {
 			fact.Depth = of(stretch.Length(), from.Along.At, st.from.p.Outline.At)
 		}
+	}
+	if fact.Depth == nil {
+		fact.DepthField = "stairs[].landing_top"
 	}
 	return fact
 }

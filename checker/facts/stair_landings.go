@@ -5,13 +5,27 @@ import (
 	"plumbrule/checker/model"
 )
 
+// wait names the field that both measures of a landing wait for.
+func (l *Landing) wait(field string) { l.DepthField, l.WidthField = field, field }
+
 // describe takes over what the design says of a landing.
 func (l *Landing) describe(d *model.Landing, s sides) {
 	l.At = []string{d.At}
-	l.Depth, l.Width = s.depth, s.width
+	l.Depth, l.Width, l.DepthField, l.WidthField = s.depth, s.width, s.depthField, s.widthField
 	l.LesserSide, l.GreaterSide, l.WayMissing = s.lesser, s.greater, s.missing
 	l.SlopeAlong, l.SlopeOut = ratio(d.SlopeAlong), ratio(d.SlopeOut)
 	l.Turn, l.DoorSwings, l.DoorClear = shown(d.Turn), shown(d.DoorSwingsOver), shown(d.ClearOfDoor)
+}
+
+// landingField is the field that describes the landing at the foot of flight i.
+func (st *stair) landingField(i int) string {
+	switch {
+	case i < len(st.s.Flights) && st.s.Flights[i].LandingBelow != nil:
+		return "stairs[].flights[].landing_below"
+	case i < len(st.flights)-1:
+		return "stairs[].landing_between"
+	}
+	return "stairs[].landing_bottom"
 }
 
 // doorsApart tells whether all doors on the platform that the stair leaves keep

@@ -97,38 +97,49 @@ func (st *stair) wayMissing(landing string) string {
 // of travel and width across it, or the lesser and the greater of the two where
 // the direction is not known.
 type sides struct {
-	depth, width    *Length
-	lesser, greater *Length
-	missing         string // the field that would show which is which
+	depth, width           *Length
+	depthField, widthField string // the fields that would give them, "" where nothing is missing but the direction
+	lesser, greater        *Length
+	missing                string // the field that would show which is which
 }
 
 // sides gives the measures of the landing below flight i.
 func (st *stair) sides(i int) sides {
-	where := "stairs[].landing_between"
-	if i == len(st.flights)-1 {
-		where = "stairs[].landing_bottom"
-	}
-	return sidesOf(st.landingBelow(i), st.wayOf(i), st.wayMissing(where))
+	field := st.landingField(i)
+	return sidesOf(st.landingBelow(i), st.wayOf(i), st.wayMissing(field), field)
 }
 
-func sidesOf(l *model.Landing, w way, missing string) sides {
+// sidesOf gives the measures of a landing that stands under a field, reached in
+// a way; where that is not known, missing would show it.
+func sidesOf(l *model.Landing, w way, missing, field string) sides {
 	if l == nil {
-		return sides{}
+		return sides{depthField: field, widthField: field}
 	}
-	along, out := shown(l.Along), shown(l.Out)
+	along, alongField := side(l.Along, field+".along")
+	out, outField := side(l.Out, field+".out")
 	switch {
 	case w == alongHouse:
-		return sides{depth: along, width: out}
+		return sides{depth: along, width: out, depthField: alongField, widthField: outField}
 	case w == outFromHouse:
-		return sides{depth: out, width: along}
-	case along == nil || out == nil:
-		return sides{}
+		return sides{depth: out, width: along, depthField: outField, widthField: alongField}
+	case out == nil: // which of the two is the depth follows from neither alone
+		return sides{depthField: outField, widthField: outField}
+	case along == nil:
+		return sides{depthField: alongField, widthField: alongField}
 	case along.Value == out.Value:
 		return sides{depth: out, width: along}
 	case along.Value < out.Value:
 		return sides{lesser: along, greater: out, missing: missing}
 	}
 	return sides{lesser: out, greater: along, missing: missing}
+}
+
+// side is one side of a landing, or the field that would give it.
+func side(l *model.Length, field string) (*Length, string) {
+	if l == nil {
+		return nil, field
+	}
+	return shown(l), ""
 }
 
 // depths lists what the depth of the landing may be.

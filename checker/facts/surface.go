@@ -131,10 +131,33 @@ func (s *surface) setFrame() {
 	}
 	frame, from, err := s.ring.Offset(inwards)
 	if err != nil {
-		s.frameMissing = "platforms[].outline"
+		s.frameMissing = outlineField
 		return
 	}
 	s.frame, s.frameFrom = frame, from
+}
+
+// outlineField is what waits for another outline: the one that is shown cannot
+// be moved in to the frame.
+const outlineField = "platforms[].outline"
+
+// edgeMissing is the field without which it is not known how far behind the
+// outline the frame ends where the line of joists at x does, "" where it ends
+// there: along the house, or anywhere once it is shown what the outline is.
+func (s *surface) edgeMissing(l *layout, x, y measure.Length) string {
+	if s.frameMissing == "" {
+		return ""
+	}
+	ring := l.plan(s.frame)
+	for i, name := range s.edgeNames(l) {
+		if !isHouse(name) {
+			continue
+		}
+		if at, ok := ring.Edge(i).CrossX(x); ok && at == y {
+			return ""
+		}
+	}
+	return s.frameMissing
 }
 
 // frameNames gives for each edge of the frame the name of the outline's edge

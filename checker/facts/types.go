@@ -65,6 +65,7 @@ type Facts struct {
 	Ledgers          []Ledger          `json:"ledgers" doc:"ledgers, one entry per platform that hangs on one"`
 	LateralDevices   []LateralDevices  `json:"lateral_devices" doc:"tension ties to the house, one entry per platform that hangs on a ledger"`
 	Specials         []Special         `json:"specials" doc:"things that prescriptive tables do not cover"`
+	OutdoorLumber    []OutdoorLumber   `json:"outdoor_lumber" doc:"kinds of lumber that frames, wood boards and stringers are cut from, each once"`
 	Decking          []Decking         `json:"decking" doc:"decking of every platform that has it"`
 	Guards           []Guard           `json:"guards" doc:"guards along edges"`
 	Stairs           []Stair           `json:"stairs" doc:"stairs, each with one or more flights"`
@@ -158,6 +159,17 @@ type Joists struct {
 type Lumber struct {
 	Species *Words `json:"species,omitempty" doc:"species, lower case"`
 	Grade   *Words `json:"grade,omitempty" doc:"grade as described"`
+	// Missing asks for the name of the material where the member has none.
+	Missing []string `json:"missing" doc:"fields that would show species and grade"`
+}
+
+// OutdoorLumber is a kind of lumber that stands in the weather.
+type OutdoorLumber struct {
+	At               []string `json:"at" doc:"its entry under lumber"`
+	Name             string   `json:"name" doc:"the name that members refer to"`
+	Species          *Words   `json:"species,omitempty" doc:"species"`
+	Treated          *Flag    `json:"treated,omitempty" doc:"true where it is treated with preservative"`
+	NaturallyDurable *Flag    `json:"naturally_durable,omitempty" doc:"true where it is heartwood of a species that is durable without treatment"`
 }
 
 // JoistSpan is a run of like joists between two supports.
@@ -172,6 +184,7 @@ type JoistSpan struct {
 	ClearSpan      *Length     `json:"clear_span,omitempty" doc:"face of bearing to face of bearing"`
 	SpanToCenter   *Length     `json:"span_to_center,omitempty" doc:"center of bearing to center of bearing"`
 	Spacing        *Length     `json:"spacing,omitempty" doc:"center to center"`
+	SpacingField   string      `json:"spacing_field,omitempty" doc:"field that would give the spacing, where it is not shown"`
 	Size           *Words      `json:"size,omitempty" doc:"nominal size, as 2x10"`
 	Depth          *Length     `json:"depth,omitempty" doc:"actual depth"`
 	Thickness      *Length     `json:"thickness,omitempty" doc:"actual thickness"`
@@ -191,8 +204,10 @@ type JoistCantilever struct {
 	Count          int64       `json:"count" doc:"how many joists"`
 	Missing        []string    `json:"missing" doc:"fields that would complete the lengths"`
 	Cantilever     *Length     `json:"cantilever,omitempty" doc:"center of the last support to the joist's end"`
+	AtMost         *Length     `json:"cantilever_at_most,omitempty" doc:"the same to the edge of the outline, where it is not shown how far behind that the frame ends"`
 	BackSpan       *Length     `json:"back_span,omitempty" doc:"span behind it, center to center"`
 	Spacing        *Length     `json:"spacing,omitempty" doc:"center to center"`
+	SpacingField   string      `json:"spacing_field,omitempty" doc:"field that would give the spacing, where it is not shown"`
 	Size           *Words      `json:"size,omitempty" doc:"nominal size, as 2x10"`
 	Lumber         Lumber      `json:"lumber" doc:"the material"`
 	LiveLoad       *Pressure   `json:"live_load,omitempty" doc:"design live load of the site"`

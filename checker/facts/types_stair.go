@@ -53,6 +53,7 @@ type Flight struct {
 	Treads            *Count           `json:"treads,omitempty" doc:"treads of the flight as described"`
 	TreadsExpected    *Count           `json:"treads_expected,omitempty" doc:"treads that the risers ask for"`
 	Rise              *Length          `json:"rise,omitempty" doc:"landing to landing"`
+	RiseField         string           `json:"rise_field,omitempty" doc:"field that would give the rise, where it is not shown"`
 	Run               *Length          `json:"run,omitempty" doc:"total run"`
 	UnitRise          *Length          `json:"unit_rise,omitempty" doc:"rise divided by risers"`
 	RiserHeights      []measure.Length `json:"riser_heights" doc:"every riser from the bottom; empty where they are not known"`
@@ -144,6 +145,8 @@ type Landing struct {
 	Where       string   `json:"where" doc:"top, between or bottom"`
 	Depth       *Length  `json:"depth,omitempty" doc:"in the direction of travel"`
 	Width       *Length  `json:"width,omitempty" doc:"across the direction of travel"`
+	DepthField  string   `json:"depth_field,omitempty" doc:"field that would give the depth, where it is not shown"`
+	WidthField  string   `json:"width_field,omitempty" doc:"field that would give the width, where it is not shown"`
 	LesserSide  *Length  `json:"lesser_side,omitempty" doc:"where the direction of travel is not known: the lesser of depth and width"`
 	GreaterSide *Length  `json:"greater_side,omitempty" doc:"the greater of the two"`
 	WayMissing  string   `json:"way_missing,omitempty" doc:"field that would show which of them is the depth"`

@@ -49,6 +49,7 @@ type BeamCantilever struct {
 	End        string      `json:"end" doc:"start or end of the beam"`
 	Missing    []string    `json:"missing" doc:"fields that would complete it"`
 	Cantilever *Length     `json:"cantilever,omitempty" doc:"center of the last post to the end of the beam"`
+	AtMost     *Length     `json:"cantilever_at_most,omitempty" doc:"the same to the edge of the outline, where it is not shown how far behind that the frame ends"`
 	BackSpan   *Length     `json:"back_span,omitempty" doc:"the bay behind it, center to center"`
 	Size       *Words      `json:"size,omitempty" doc:"nominal size of one ply"`
 	Plies      *Count      `json:"plies,omitempty" doc:"pieces side by side"`

@@ -12,12 +12,15 @@ type Decking struct {
 	Gap               *Length  `json:"gap,omitempty" doc:"gap between boards"`
 	BoardAngle        *Angle   `json:"board_angle,omitempty" doc:"away from square across the joists; 0 is perpendicular to them"`
 	JoistSpacing      *Length  `json:"joist_spacing,omitempty" doc:"center to center of the joists below"`
+	SpacingField      string   `json:"spacing_field,omitempty" doc:"field that would give the joist spacing, where it is not shown"`
 	SpanAlongBoard    *Length  `json:"span_along_board,omitempty" doc:"joist spacing measured along the board"`
 	JoistCount        *Count   `json:"joist_count,omitempty" doc:"joists below"`
 	JoistsPerBoard    *Count   `json:"joists_per_board,omitempty" doc:"fewest joists that a board lies on"`
 	ListedStraight    *Length  `json:"listed_straight,omitempty" doc:"greatest joist spacing in the product's listing, boards square across"`
 	ListedDiagonal    *Length  `json:"listed_diagonal,omitempty" doc:"greatest joist spacing in the product's listing, boards on the diagonal"`
+	ListedAngle       *Angle   `json:"listed_angle,omitempty" doc:"furthest from square that the listing for boards on the diagonal is for"`
 	Rows              *Count   `json:"rows,omitempty" doc:"rows of boards across the depth, where boards run square"`
+	RowFields         []string `json:"row_fields" doc:"fields that would give the last row, where boards run square"`
 	LastRip           *Length  `json:"last_rip,omitempty" doc:"width of the last row, where boards run square"`
 	PictureFrame      bool     `json:"picture_frame" doc:"true where a border is described"`
 	FrameBlocking     *Flag    `json:"frame_blocking,omitempty" doc:"blocking below the border"`
@@ -78,6 +81,7 @@ type Triangle struct {
 // Level is the worst pair of level readings on one surface.
 type Level struct {
 	At         []string `json:"at" doc:"the measurement"`
+	Missing    []string `json:"missing" doc:"fields that would give the two"`
 	Difference *Length  `json:"difference,omitempty" doc:"difference of height"`
 	Distance   *Length  `json:"distance,omitempty" doc:"distance between the two points"`
 }

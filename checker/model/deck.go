@@ -93,7 +93,9 @@ type Lumber struct {
 	At         string
 	Species    *Words `deck:"species"`
 	Grade      *Words `deck:"grade"`
+	Product    *Words `deck:"product"`
 	Treated    *Flag  `deck:"treated"`
+	Durable    *Flag  `deck:"naturally_durable"`
 	Incised    *Flag  `deck:"incised"`
 	WetService *Flag  `deck:"wet_service"`
 }

@@ -152,6 +152,7 @@ type Decking struct {
 	Nominal           *Words         `deck:"nominal"`
 	Thickness         *Length        `deck:"thickness"`
 	BoardWidth        *Length        `deck:"board_width"`
+	Product           *Words         `deck:"product"`
 	Gap               *Length        `deck:"gap"`
 	BoardAngle        *Angle         `deck:"board_angle"`
 	FastenersPerJoist *Count         `deck:"fasteners_per_joist"`

@@ -143,6 +143,9 @@ func (d *Deck) Platform(mark string) *Platform {
 	return nil
 }
 
+// LumberNames lists the names of lumber that the members of the frame refer to.
+func (p *Platform) LumberNames() []*Words { return lumberOf(p) }
+
 // lumberOf lists the lumber names that a platform's members refer to.
 func lumberOf(p *Platform) []*Words {
 	var members []*Member

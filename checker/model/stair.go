@@ -67,6 +67,7 @@ type Tread struct {
 	At               string
 	Material         *Words  `deck:"material"`
 	Thickness        *Length `deck:"thickness"`
+	Product          *Words  `deck:"product"`
 	ListedMaxSpacing *Length `deck:"listed_max_stringer_spacing"`
 	Slope            *Slope  `deck:"slope"`
 	SlipClass        *Words  `deck:"slip_class"`

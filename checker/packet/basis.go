@@ -135,6 +135,7 @@ func (b *builder) figures() Section {
 		{"published", "Read in print; the source is named. That may be a secondary publication of the code, so the code's own text goes before it."},
 		{"common practice", "What the trade usually does; no code says so."},
 		{"recalled", "Written down from memory and not yet found in print. Look it up in the clause before relying on it."},
+		{result.StatedInDesign, "No figure of a rule set: the description says that a product is listed for it. Nobody compared it with the listing itself."},
 	} {
 		n := 0
 		for _, r := range b.results {

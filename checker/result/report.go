@@ -79,9 +79,12 @@ type Result struct {
 	Check  string // "stairs/riser-height"
 	Title  string
 	Set    string // id of the set
-	Clause string // of the figure that decided
-	Status string // "published", "common practice" or "recalled"
+	Clause string // of the figure that decided; empty where Listing decided
+	Status string // "published", "common practice", "recalled" or StatedInDesign
 	Source string // where the figure was seen; empty if recalled
+	// Listing is what the design itself says that a product's listing allows,
+	// where that is the limit; nil where a figure of the set is.
+	Listing *Listing
 	// Amended says in one line who amended the figure that decided, under which
 	// clause, and what it replaced; empty for a figure of the set itself.
 	Amended     string
@@ -127,6 +130,18 @@ type Waiver struct {
 	By, Reason string
 	Until      string // last day, as 2027-01-31; empty for no end
 	Document   string // where it is written; may be empty
+}
+
+// StatedInDesign is the status of a limit that no set gives: the design says so
+// of a product, and nobody compared it with the product's listing.
+const StatedInDesign = "stated in the design"
+
+// Listing is the place of the design that says what a product is listed for.
+type Listing struct {
+	Place
+	// Product names product and listing as the design does; empty where it does
+	// not.
+	Product string
 }
 
 // Place is a second place that a finding concerns.

@@ -35,7 +35,7 @@ place(owners, at, need) := owners[owner] if {
 } else := at
 
 # lumber are the fields that would show what a member is cut from.
-lumber(member) := missing(member.lumber, {"species": "lumber.<name>.species", "grade": "lumber.<name>.grade"})
+lumber(member) := {need | some need in member.lumber.missing}
 
 # loads are the fields that would show the loads of the place.
 loads(member) := missing(member, {"live_load": "site.live_load", "ground_snow_load": "site.ground_snow_load"})

@@ -28,8 +28,8 @@ test_missing_names_what_is_not_shown if {
 }
 
 test_missing_lumber_and_loads if {
-	members.lumber({"lumber": {"species": _shown("redwood")}}) == {"lumber.<name>.grade"}
-	members.lumber({"lumber": {}}) == {"lumber.<name>.grade", "lumber.<name>.species"}
+	members.lumber({"lumber": {"species": _shown("redwood"), "missing": ["lumber.<framing>.grade"]}}) == {"lumber.<framing>.grade"}
+	members.lumber({"lumber": {"missing": []}}) == set()
 	members.loads({"live_load": _shown(1)}) == {"site.ground_snow_load"}
 	members.loads({"live_load": _shown(1), "ground_snow_load": _shown(0)}) == set()
 }

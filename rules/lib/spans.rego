@@ -108,13 +108,16 @@ exempt(member, row) := object.union(
 missing(member) := {need |
 	some need, shown in {
 		"platforms[].joists.size": [1 | member.size],
-		"platforms[].joists.spacing": [1 | member.spacing],
-		"lumber.<name>.species": [1 | member.lumber.species],
-		"lumber.<name>.grade": [1 | member.lumber.grade],
 		"site.live_load": [1 | member.live_load],
 		"site.ground_snow_load": [1 | member.ground_snow_load],
 	}
 	shown == []
+} | ({need | some need in member.lumber.missing} | spacing(member))
+
+# spacing is the field that would give the spacing of the joists, where it is not shown.
+spacing(member) := {need |
+	not member.spacing
+	need := member.spacing_field
 }
 
 # beside puts what wood engineering allows beside what the table says, where it

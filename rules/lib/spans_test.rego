@@ -94,9 +94,8 @@ test_table_without_spacing_knows_no_spacing_beyond if {
 
 test_missing_names_every_field if {
 	spans.missing(_member) == set()
-	spans.missing({"lumber": {}}) == {
-		"platforms[].joists.size", "platforms[].joists.spacing",
-		"lumber.<name>.species", "lumber.<name>.grade",
+	spans.missing({"lumber": {"missing": ["platforms[].joists.lumber"]}, "spacing_field": "platforms[].measured_to"}) == {
+		"platforms[].joists.size", "platforms[].measured_to", "platforms[].joists.lumber",
 		"site.live_load", "site.ground_snow_load",
 	}
 }

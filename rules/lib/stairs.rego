@@ -21,13 +21,6 @@ step_field(flight) := field(flight, "tread_depth") if not flight.tread_depth
 
 step_field(flight) := rise_field(flight) if flight.tread_depth
 
-# landing_fields are the fields that describe a landing, by where it lies.
-landing_fields := {
-	"top": "stairs[].landing_top",
-	"between": "stairs[].landing_between",
-	"bottom": "stairs[].landing_bottom",
-}
-
 # landing_depth is what decides whether a landing is at least so deep in the
 # direction of travel: its depth; where the direction is not known, the lesser
 # side if that is enough, or the greater if even that is not. Undefined where

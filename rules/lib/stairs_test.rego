@@ -37,14 +37,6 @@ test_say_all_alike if stairs.say(0) == "outside"
 
 test_say_one_of_them if stairs.say(3) == "one"
 
-test_landing_fields if {
-	stairs.landing_fields == {
-		"top": "stairs[].landing_top",
-		"between": "stairs[].landing_between",
-		"bottom": "stairs[].landing_bottom",
-	}
-}
-
 _lengths := {"max": 190, "max_secondary": 200, "max_service": 220, "max_accessible": 180}
 
 _used(use) := {"use": {"value": use, "at": ["/stairs/0/use"]}}

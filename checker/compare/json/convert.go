@@ -53,13 +53,20 @@ func convertMatter(m *compare.Matter) finding {
 	return out
 }
 
+func convertListing(l *result.Listing) *listing {
+	if l == nil {
+		return nil
+	}
+	return &listing{At: l.Pointer, Start: convertPosition(l.Span.Start), End: convertPosition(l.Span.End), Text: l.Text, Product: l.Product}
+}
+
 func convertResult(r *result.Result) *answer {
 	if r == nil {
 		return nil
 	}
 	out := &answer{
 		Outcome: string(r.Outcome), Start: convertPosition(r.Span.Start), End: convertPosition(r.Span.End),
-		Clause: r.Clause, Status: r.Status, Amended: r.Amended, Have: convertValue(r.Have), Limit: convertValue(r.Limit),
+		Clause: r.Clause, Status: r.Status, Listing: convertListing(r.Listing), Amended: r.Amended, Have: convertValue(r.Have), Limit: convertValue(r.Limit),
 		Needs: r.Needs, Reason: r.Reason, Message: r.Message, Fingerprint: r.Fingerprint,
 	}
 	if len(r.At) > 0 {

@@ -93,6 +93,7 @@ type answer struct {
 	End         position `json:"end"`
 	Clause      string   `json:"clause,omitempty"`
 	Status      string   `json:"status,omitempty"`
+	Listing     *listing `json:"listing,omitempty"`
 	Amended     string   `json:"amended,omitempty"`
 	Have        *value   `json:"have,omitempty"`
 	Limit       *value   `json:"limit,omitempty"`
@@ -102,6 +103,15 @@ type answer struct {
 	Reason      string   `json:"reason,omitempty"`
 	Message     string   `json:"message,omitempty"`
 	Fingerprint string   `json:"fingerprint,omitempty"`
+}
+
+// listing is where the design itself states the limit.
+type listing struct {
+	At      string   `json:"at"`
+	Start   position `json:"start"`
+	End     position `json:"end"`
+	Text    string   `json:"text,omitempty"`
+	Product string   `json:"product,omitempty"`
 }
 
 // value has no number and no unit for words and flags.

@@ -83,7 +83,7 @@ func item(r *compare.Revisions, group []*compare.Matter) []string {
 	where := place(file, found.Span.Start.Line)
 	for _, m := range group {
 		one := m.Result()
-		where += ", " + markdown.Code(strings.TrimSpace(one.Set+" "+one.Check+" "+one.Clause))
+		where += ", " + markdown.Code(strings.TrimSpace(one.Set+" "+one.Check+" "+content.Basis(one)))
 	}
 	if at := content.Where(found.See, found.Mark); at != "" {
 		where = markdown.Plain(at) + ", " + where

@@ -78,8 +78,8 @@ func (p *printer) firstLine(r *compare.Revisions, m *compare.Matter) {
 		file = r.Was.File
 	}
 	tag := found.Set + " " + found.Check
-	if found.Clause != "" {
-		tag += " " + found.Clause
+	if basis := content.Basis(found); basis != "" {
+		tag += " " + basis
 	}
 	state := string(m.State)
 	if m.State == compare.New || m.State == compare.Revealed || m.State == compare.Hidden {

@@ -80,7 +80,7 @@ func aspects(c *compare.Cell) [7]string {
 	case r == nil:
 		return [7]string{elsewhere(c)}
 	}
-	words := [7]string{string(r.Outcome), "", "", content.Margin(r), r.Clause, r.Status, cmp.Or(r.Amended, r.Reason)}
+	words := [7]string{string(r.Outcome), "", "", content.Margin(r), content.Basis(r), r.Status, cmp.Or(r.Amended, r.Reason)}
 	if r.Have != nil {
 		words[1] = r.Have.Text
 	}

@@ -26,6 +26,23 @@ func PlaceName(doc *source.Document, place *result.Place) string {
 	return words
 }
 
+// Basis is Clause where common practice counts as one.
+func Basis(r *result.Result) string {
+	if r.Listing != nil {
+		return listing(r.Listing)
+	}
+	return r.Clause
+}
+
+// listing says where in the design a listing is stated, and of which product.
+func listing(l *result.Listing) string {
+	words := fmt.Sprintf("%s, line %d", field(l.Pointer), max(l.Span.Start.Line, 1))
+	if l.Product != "" {
+		words = l.Product + ": " + words
+	}
+	return words
+}
+
 // field names what a pointer leads to: the last key, and from 1 the number of
 // the item under it.
 func field(pointer string) string {

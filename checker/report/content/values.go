@@ -53,7 +53,7 @@ func Limit(r *result.Result) string {
 	}
 	words += bound(r)
 	var rests []string
-	for _, part := range []string{inStandard(r), r.Clause, r.Status} {
+	for _, part := range []string{inStandard(r), Basis(r), r.Status} {
 		if part != "" && !slices.Contains(rests, part) { // common practice has itself for a clause
 			rests = append(rests, part)
 		}
@@ -108,9 +108,13 @@ func Margin(r *result.Result) string {
 	return side + " by " + MarginSize(r)
 }
 
-// Clause gives the clause that a result rests on. It is "" where that names none
-// but common practice.
+// Clause gives the clause that a result rests on, or the place of the design
+// where a listing does in its stead: "listed_max_spacing, line 43". It is ""
+// where there is none but common practice.
 func Clause(r *result.Result) string {
+	if r.Listing != nil {
+		return listing(r.Listing)
+	}
 	if r.Clause == r.Status || r.Clause == commonPractice {
 		return ""
 	}

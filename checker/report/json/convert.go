@@ -141,6 +141,7 @@ func convertSubject(r *result.Result) subject {
 		Clause:      r.Clause,
 		Status:      r.Status,
 		Source:      r.Source,
+		Listing:     convertListing(r.Listing),
 		Amended:     r.Amended,
 		Outcome:     string(r.Outcome),
 		Consequence: string(r.Consequence),
@@ -168,6 +169,13 @@ func convertSubject(r *result.Result) subject {
 		}
 	}
 	return s
+}
+
+func convertListing(l *result.Listing) *listing {
+	if l == nil {
+		return nil
+	}
+	return &listing{place: convertPlace(&l.Place), Product: l.Product}
 }
 
 func convertPlace(p *result.Place) place {

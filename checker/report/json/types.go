@@ -76,6 +76,7 @@ type subject struct {
 	Clause      string       `json:"clause,omitempty"`
 	Status      string       `json:"status,omitempty"`
 	Source      string       `json:"source,omitempty"`
+	Listing     *listing     `json:"listing,omitempty"`
 	Amended     string       `json:"amended,omitempty"`
 	Outcome     string       `json:"outcome"`
 	Consequence string       `json:"consequence"`
@@ -159,6 +160,12 @@ type reading struct {
 	subject
 	Message     string `json:"message,omitempty"`
 	Fingerprint string `json:"fingerprint,omitempty"`
+}
+
+// listing is where the design itself states the limit.
+type listing struct {
+	place
+	Product string `json:"product,omitempty"`
 }
 
 type place struct {

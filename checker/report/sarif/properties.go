@@ -35,6 +35,7 @@ type resultProperties struct {
 	Set         string `json:"set"`
 	Clause      string `json:"clause,omitempty"`
 	Status      string `json:"status,omitempty"`
+	Listing     string `json:"listing,omitempty"`
 	Measured    string `json:"measured,omitempty"`
 	Limit       string `json:"limit,omitempty"`
 	Margin      string `json:"margin,omitempty"`
@@ -64,8 +65,12 @@ func propertiesOf(report *result.Report) runProperties {
 }
 
 func resultPropertiesOf(r *result.Result) *resultProperties {
-	return &resultProperties{
+	p := &resultProperties{
 		Outcome: string(r.Outcome), Consequence: string(r.Consequence), Set: r.Set, Clause: r.Clause, Status: r.Status,
 		Measured: content.Measured(r), Limit: content.Limit(r), Margin: content.Margin(r), Needs: r.Needs, Mark: r.Mark, See: r.See,
 	}
+	if r.Listing != nil {
+		p.Listing = content.Clause(r)
+	}
+	return p
 }

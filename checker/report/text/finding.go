@@ -37,8 +37,8 @@ func aboutWholeFile(r *result.Result) bool {
 // firstLine prints the line that programs read.
 func (p *printer) firstLine(d *result.Design, r *result.Result) {
 	tag := r.Set + " " + r.Check
-	if r.Clause != "" {
-		tag += " " + r.Clause
+	if basis := content.Basis(r); basis != "" {
+		tag += " " + basis
 	}
 	p.line(p.place(d.File, r.Span.Start) + ": " +
 		p.style.class(r.Consequence)(string(r.Consequence)) + ": " +

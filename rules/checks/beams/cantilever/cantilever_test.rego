@@ -33,6 +33,34 @@ test_over_at_and_under_a_quarter if {
 	}
 }
 
+_bounded(past, bay) := object.union(object.remove(_end(past, bay), ["cantilever"]), {
+	"cantilever_at_most": {"value": past, "at": ["/posts_at/0"]}, "missing": ["platforms[].decking.overhang"],
+})
+
+_overhang := {{"at": ["/platforms/0/beams/0"], "needs": "platforms[].decking.overhang"}}
+
+_by(figures, ends) := result if {
+	result := {"readings": cantilever.readings, "unknown": cantilever.unknown} with input as {"beam_cantilevers": ends}
+		with data.figures as {"beams": {"cantilever": figures}}
+}
+
+_length(past, limit) := {
+	"at": ["/posts_at/0"], "have": past, "figure": "max", "limit": limit,
+	"outside": false, "say": "most_at_most", "beam": "B1", "end": "start",
+}
+
+test_inside_to_the_edge_of_the_outline if {
+	share := object.union(_row(650000000, 2600000000, false), {"say": "at_most"})
+	_said([_bounded(650000000, 2600000000)]) == {"readings": {share}, "unknown": set()}
+	_said([_bounded(650010000, 2600000000)]) == {"readings": set(), "unknown": _overhang}
+	ends := [_bounded(650000000, 2600000000)]
+	_by({"max": 650000000}, ends) == {"readings": {_length(650000000, 650000000)}, "unknown": set()}
+	_by({"max": 649990000}, ends) == {"readings": set(), "unknown": _overhang}
+	both := {"max": 650000000, "max_ratio": _quarter}
+	_by(both, ends) == {"readings": {share, _length(650000000, 650000000)}, "unknown": set()}
+	_by(object.union(both, {"max": 649990000}), ends) == {"readings": set(), "unknown": _overhang}
+}
+
 test_missing_values_are_not_shown if {
 	every key in ["cantilever", "back_span"] {
 		_said([object.remove(_end(1, 4), [key])]) == {

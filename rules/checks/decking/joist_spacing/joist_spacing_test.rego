@@ -55,6 +55,7 @@ _composite(angle, spacing) := object.union(object.remove(_wood, ["thickness", "j
 	"joist_spacing": _spacing(spacing),
 	"listed_straight": _shown("listed_max_spacing", 16 * _inch),
 	"listed_diagonal": _shown("listed_max_spacing_diagonal", 12 * _inch),
+	"listed_angle": _shown("listed_max_spacing_diagonal", 45 * _degree),
 })
 
 _row(have, limit, cell, outside) := {
@@ -62,10 +63,15 @@ _row(have, limit, cell, outside) := {
 	"figure": "spacing", "limit": limit, "cell": cell, "outside": outside,
 }
 
-_listing(have, limit, listed, field, outside) := {
+_listing(have, listed, field, outside) := {
 	"at": ["/platforms/0/joists/spacing", concat("/", [_boards, field])], "have": have,
-	"figure": "cap", "limit": limit, "outside": outside,
-	"say": {true: "cap", false: "listed"}[listed > (24 * _inch)], "listed": listed,
+	"figure": "cap", "limit": listed, "stated_at": [concat("/", [_boards, field])], "outside": outside,
+	"say": "listed", "listed": listed,
+}
+
+_capped(have, cap, outside) := {
+	"at": ["/platforms/0/joists/spacing"], "have": have,
+	"figure": "cap", "limit": cap, "outside": outside, "say": "cap",
 }
 
 _asked(needs) := {{"at": [_boards], "needs": need} | some need in needs}
@@ -149,23 +155,77 @@ test_listed_boards_against_their_listing if {
 	every case in [[396875, true], [10000, true], [0, false], [-396875, false], [-10000, false]] {
 		straight := (16 * _inch) + case[0]
 		_said([_composite(0, straight)]) == {
-			"readings": {_listing(straight, 16 * _inch, 16 * _inch, "listed_max_spacing", case[1])},
+			"readings": {_listing(straight, 16 * _inch, "listed_max_spacing", case[1])},
 			"unknown": set(),
 		}
 		askew := (12 * _inch) + case[0]
 		_said([_composite(30 * _degree, askew)]) == {
-			"readings": {_listing(askew, 12 * _inch, 12 * _inch, "listed_max_spacing_diagonal", case[1])},
+			"readings": {_listing(askew, 12 * _inch, "listed_max_spacing_diagonal", case[1])},
 			"unknown": set(),
 		}
 	}
 }
 
+_far(have) := object.union(_composite(0, have), {"listed_straight": _shown("listed_max_spacing", 30 * _inch)})
+
 test_listing_does_not_lift_the_cap if {
-	far := object.union(_composite(0, 25 * _inch), {"listed_straight": _shown("listed_max_spacing", 30 * _inch)})
-	_said([far]) == {
-		"readings": {_listing(25 * _inch, 24 * _inch, 30 * _inch, "listed_max_spacing", true)},
-		"unknown": set(),
+	every case in [[-1, false], [0, false], [1, true]] {
+		have := (24 * _inch) + case[0]
+		_said([_far(have)]) == {"readings": {_capped(have, 24 * _inch, case[1])}, "unknown": set()}
 	}
+}
+
+test_listing_at_the_cap_counts_as_the_listing if {
+	at := object.union(_composite(0, _inch), {"listed_straight": _shown("listed_max_spacing", 24 * _inch)})
+	_said([at]).readings == {_listing(_inch, 24 * _inch, "listed_max_spacing", false)}
+}
+
+test_over_the_cap_no_listing_is_asked_for if {
+	bare := object.remove(_composite(_degree, (24 * _inch) + 1), ["listed_diagonal", "listed_angle"])
+	every boards in [bare, object.remove(bare, ["board_angle"])] {
+		_said([boards]) == {"readings": {_capped((24 * _inch) + 1, 24 * _inch, true)}, "unknown": set()}
+	}
+}
+
+# Neither the angle nor the rows of a table of wood are for other boards.
+test_other_boards_are_not_held_against_a_table_of_wood if {
+	bare := object.remove(_figures, ["max_angle", "cap"])
+	every figures in [bare, _woody_without_cap] {
+		every case in [[-1, false], [0, false], [1, true]] {
+			have := (12 * _inch) + case[0]
+			_under(figures, [_composite(45 * _degree, have)]) == {
+				"readings": {_listing(have, 12 * _inch, "listed_max_spacing_diagonal", case[1])},
+				"unknown": set(),
+			}
+		}
+		_under(figures, [object.remove(_composite(30 * _degree, 1), ["listed_diagonal", "listed_angle"])]) == {
+			"readings": set(),
+			"unknown": _asked({"platforms[].decking.listed_max_spacing_diagonal"}),
+		}
+	}
+}
+
+test_further_round_than_the_listing if {
+	every angle in [(45 * _degree) + 1, (-45 * _degree) - 1] {
+		_said([_composite(angle, 99 * _inch)]) == {
+			"readings": {{
+				"at": ["/platforms/0/decking/board_angle", "/platforms/0/decking/listed_max_spacing_diagonal"],
+				"figure": "cap", "stated_at": ["/platforms/0/decking/listed_max_spacing_diagonal"],
+				"outside": true, "say": "beyond_listing", "angle": angle, "listed": 12 * _inch,
+			}},
+			"unknown": set(),
+		}
+	}
+}
+
+test_what_decides_which_listing_is_asked_for if {
+	_said([object.remove(_composite(0, 1), ["board_angle", "joist_spacing"])]).unknown == _asked({"platforms[].decking.board_angle"})
+	odd := object.union(object.remove(_composite(0, 1), ["joist_spacing"]), {"spacing_field": "platforms[].measured_to"})
+	_said([odd]) == {"readings": set(), "unknown": _asked({"platforms[].measured_to"})}
+	nothing := {"at": [_boards], "spacing_field": "platforms[].joists.spacing"}
+	_said([nothing]) == {"readings": set(), "unknown": _asked({
+		"platforms[].decking.material", "platforms[].decking.board_angle", "platforms[].joists.spacing",
+	})}
 }
 
 test_uncounted_joists_matter_only_between_the_columns if {
@@ -205,7 +265,8 @@ test_missing_values_are_not_shown if {
 		[["joist_count"], "platforms[].decking.joists_per_board"],
 		[["joist_count", "joist_spacing"], "platforms[].joists.spacing"],
 	] {
-		_said([object.remove(_wood, case[0])]) == {"readings": set(), "unknown": _asked({case[1]})}
+		boards := object.union(object.remove(_wood, case[0]), {"spacing_field": "platforms[].joists.spacing"})
+		_said([boards]) == {"readings": set(), "unknown": _asked({case[1]})}
 	}
 }
 
@@ -236,6 +297,8 @@ test_beyond_the_table_nothing_more_is_asked_for if {
 	}
 }
 
+_woody_without_cap := object.remove(_woody, ["cap"])
+
 _woody := {
 	"cap": 600000000,
 	"woods": {"hardwood": ["spotted gum"], "cypress": ["cypress"]},
@@ -265,7 +328,7 @@ test_woods_that_the_table_does_not_hold if {
 		"unknown": set(),
 	}
 	{row.say | some row in _under(_woody, [_of("cypress")]).readings} == {"not_permitted"}
-	_under(_woody, [_with({"lumber": {}})]) == {"readings": set(), "unknown": {{"at": [_boards], "needs": "platforms[].decking.lumber"}}}
+	_under(_woody, [_with({"lumber": {"missing": ["lumber.<deck>.species", "lumber.<deck>.grade"]}})]) == {"readings": set(), "unknown": _asked({"lumber.<deck>.species"})}
 }
 
 test_wood_beyond_the_table_asks_for_nothing_more if {

@@ -50,17 +50,10 @@ unknown contains {"at": boards.at, "needs": "platforms[].decking.board_width"} i
 	not boards.board_width
 }
 
-unknown contains {"at": boards.at, "needs": "platforms[].decking.gap"} if {
+unknown contains {"at": boards.at, "needs": need} if {
 	some boards in _square
-	not boards.last_rip
-	not boards.gap
-}
-
-unknown contains {"at": boards.at, "needs": "platforms[].outline"} if {
-	some boards in _square
-	boards.board_width
-	boards.gap
-	not boards.last_rip
+	some need in boards.row_fields
+	need != "platforms[].decking.board_width"
 }
 
 exempt contains {"at": boards.board_angle.at, "because": "angled"} if {

@@ -50,10 +50,11 @@ test_boards_at_an_angle_are_left_alone if {
 test_missing_values_are_not_shown if {
 	_said([_bare(0)]) == {"readings": set(), "exempt": set(), "unknown": _asked({"platforms[].decking.board_angle"})}
 	square := object.remove(_boards(0, 1), ["last_rip"])
-	_said([object.remove(square, ["gap", "board_width"])]).unknown == _asked({"platforms[].decking.gap", "platforms[].decking.board_width"})
-	_said([object.remove(square, ["gap"])]).unknown == _asked({"platforms[].decking.gap"})
-	_said([object.remove(square, ["board_width"])]).unknown == _asked({"platforms[].decking.board_width"})
-	_said([square]) == {"readings": set(), "exempt": set(), "unknown": _asked({"platforms[].outline"})}
+	_said([object.union(square, {"row_fields": ["platforms[].decking.gap"]})]).unknown == _asked({"platforms[].decking.gap"})
+	bare := object.union(object.remove(square, ["board_width"]), {"row_fields": ["platforms[].decking.board_width", "platforms[].measured_to"]})
+	_said([bare]) == {"readings": set(), "exempt": set(), "unknown": _asked({"platforms[].decking.board_width", "platforms[].measured_to"})}
+	stated := object.remove(_boards(0, _half), ["board_width"])
+	_said([stated]).unknown == _asked({"platforms[].decking.board_width"})
 }
 
 test_stated_row_needs_no_gap if {

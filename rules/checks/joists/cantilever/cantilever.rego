@@ -19,6 +19,8 @@
 #   messages:
 #     outside: "cantilever is {cantilever} on a back-span of {back_span}, the limit is {limit} of it"
 #     within: "cantilever is {cantilever} on a back-span of {back_span}, the limit is {limit} of it"
+#     at_most: "cantilever is {cantilever} to the edge of the outline, or less where the frame ends behind it, on a back-span of {back_span}, the limit is {limit} of it"
+#     reach: "cantilever is {have} to the edge of the outline, or less where the frame ends behind it, the limit is {limit}"
 #     most: "cantilever is {have}, the limit is {limit}"
 #     table: "cantilever is {have}, the table gives {limit} on a back-span of {back_span}"
 #     table_by_spacing: "cantilever is {have}, the table gives {limit} for joists at {spacing}"
@@ -47,11 +49,26 @@ _form := "limits_by_spacing" if figures.limits_by_spacing
 
 _key := {"limits": "back_span", "limits_by_spacing": "spacing"}
 
+# To the edge of the outline, where the frame's behind it is not shown: joists
+# that are inside so far are so wherever the frame ends.
+_reach[i] := joist.cantilever if some i, joist in input.joist_cantilevers
+
+_reach[i] := joist.cantilever_at_most if {
+	some i, joist in input.joist_cantilevers
+	not joist.cantilever
+}
+
+_bounded contains i if {
+	some i, joist in input.joist_cantilevers
+	_reach[i]
+	not joist.cantilever
+}
+
 _ratio[i] := {
-	"at": joist.cantilever.at, "have": {"rise": joist.cantilever.value, "run": joist.back_span.value},
+	"at": _reach[i].at, "have": {"rise": _reach[i].value, "run": joist.back_span.value},
 	"figure": "max_ratio", "limit": figures.max_ratio,
-	"outside": (joist.cantilever.value * figures.max_ratio.run) > (joist.back_span.value * figures.max_ratio.rise),
-	"cantilever": joist.cantilever.value, "back_span": joist.back_span.value,
+	"outside": (_reach[i].value * figures.max_ratio.run) > (joist.back_span.value * figures.max_ratio.rise),
+	"cantilever": _reach[i].value, "back_span": joist.back_span.value,
 } if {
 	some i, joist in input.joist_cantilevers
 }
@@ -84,9 +101,9 @@ _limit[i] := figures[_form].cells[group][size][row][column] if some i, [group, s
 _say := {"limits": "table", "limits_by_spacing": "table_by_spacing"}
 
 _table[i] := {
-	"at": joist.cantilever.at, "have": joist.cantilever.value,
+	"at": _reach[i].at, "have": _reach[i].value,
 	"figure": _form, "limit": _limit[i], "cell": _cell[i],
-	"outside": joist.cantilever.value > _limit[i], "say": _say[_form], _key[_form]: joist[_key[_form]].value,
+	"outside": _reach[i].value > _limit[i], "say": _say[_form], _key[_form]: joist[_key[_form]].value,
 } if {
 	some i, joist in input.joist_cantilevers
 	is_number(_limit[i])
@@ -94,17 +111,17 @@ _table[i] := {
 }
 
 _table[i] := {
-	"at": joist.cantilever.at, "figure": _form, "cell": _cell[i], "outside": true, "say": "not_permitted",
-	"cantilever": joist.cantilever.value, "back_span": joist.back_span.value,
+	"at": _reach[i].at, "figure": _form, "cell": _cell[i], "outside": true, "say": "not_permitted",
+	"cantilever": _reach[i].value, "back_span": joist.back_span.value,
 } if {
 	some i, joist in input.joist_cantilevers
 	is_null(_limit[i])
 }
 
 _most[i] := {
-	"at": joist.cantilever.at, "have": joist.cantilever.value,
+	"at": _reach[i].at, "have": _reach[i].value,
 	"figure": "max", "limit": figures.max,
-	"outside": joist.cantilever.value > figures.max, "say": "most",
+	"outside": _reach[i].value > figures.max, "say": "most",
 } if {
 	some i, joist in input.joist_cantilevers
 }
@@ -136,32 +153,64 @@ _open contains i if {
 	not _cell[i]
 }
 
-readings contains spans.beside(row, input.joist_cantilevers[i]) if {
+# One that is outside to the edge of the outline may yet be inside.
+_open contains i if {
+	some i in _bounded
+	_row[i].outside
+}
+
+_open contains i if {
+	some i in _bounded
+	_most[i].outside
+}
+
+_worded(i, row) := row if not i in _bounded
+
+_worded(i, row) := object.union(row, {"say": {true: "at_most", false: "reach"}[row.figure == "max_ratio"]}) if i in _bounded
+
+readings contains spans.beside(_worded(i, row), input.joist_cantilevers[i]) if {
 	some i, row in _row
 	not i in _open
 }
 
+# Over the share, the table has nothing to add.
+_decided[i] := row if {
+	some i, row in _row
+	row.outside
+	not i in _bounded
+}
+
 # A limit that stands beside the share is told beside it.
-readings contains row if {
-	some row in _most
+readings contains _worded(i, row) if {
+	some i, row in _most
 	figures.max_ratio
+	not i in _open
 }
 
 readings contains row if {
 	some i, rows in _beyond
-	not _row[i].outside
+	not _decided[i]
 	some row in rows
 }
 
 # The table by the span behind does not ask for the spacing.
-_idle contains "platforms[].joists.spacing" if not figures.limits_by_spacing
+_idle(joist) := spans.spacing(joist) if not figures.limits_by_spacing
+
+else := set()
 
 _needs[i] contains need if {
 	some i, joist in input.joist_cantilevers
 	i in _open
+	_form
 	not _beyond[i]
-	some need in spans.missing(joist)
-	not need in _idle
+	some need in (spans.missing(joist) - _idle(joist))
+}
+
+_needs[i] contains need if {
+	some i in _bounded
+	i in _open
+	not _beyond[i]
+	some need in input.joist_cantilevers[i].missing
 }
 
 _needs[i] contains need if {

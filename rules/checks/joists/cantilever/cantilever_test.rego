@@ -124,11 +124,48 @@ test_over_the_share_the_table_has_nothing_to_add if {
 	_said([bare]) == {"readings": {_ratio(25 * _inch, 96 * _inch, true)}, "unknown": set()}
 }
 
+_bounded(past, back) := object.union(object.remove(_joist(past, back), ["cantilever"]), {
+	"cantilever_at_most": {"value": past, "at": ["/c"]}, "missing": ["platforms[].decking.overhang"],
+})
+
+_overhang := _asked({"platforms[].decking.overhang"})
+
+# 18 in on 6 ft and 450 mm on 1800 mm are a quarter.
+test_inside_to_the_edge_of_the_outline if {
+	every past, inside in {18 * _inch: true, (18 * _inch) - 10000: true, (18 * _inch) + 10000: false} {
+		said := _under(_quarter, [_bounded(past, 72 * _inch)])
+		said == {
+			true: {"readings": {object.union(_ratio(past, 72 * _inch, false), {"say": "at_most"})}, "unknown": set()},
+			false: {"readings": set(), "unknown": _overhang},
+		}[inside]
+	}
+	every past, inside in {600000000: true, 599990000: true, 600010000: false} {
+		_under({"max": 600000000}, [_bounded(past, 1)]) == {
+			true: {"readings": {object.union(_most(past, false), {"say": "reach"})}, "unknown": set()},
+			false: {"readings": set(), "unknown": _overhang},
+		}[inside]
+	}
+	table := object.union(_table(17 * _inch, 96 * _inch, 17 * _inch, 1, false), {"say": "reach"})
+	_said([_bounded(17 * _inch, 96 * _inch)]) == {"readings": {table}, "unknown": set()}
+	_said([_bounded((17 * _inch) + 10000, 96 * _inch)]) == {"readings": set(), "unknown": _overhang}
+}
+
+test_inside_the_share_and_outside_the_length_to_the_edge_of_the_outline if {
+	both := object.union(_quarter, {"max": 600000000})
+	_under(both, [_bounded(600010000, 9600000000)]) == {"readings": set(), "unknown": _overhang}
+	count(_under(both, [_bounded(600000000, 9600000000)]).readings) == 2
+}
+
+test_beyond_the_table_to_the_edge_of_the_outline if {
+	teak := object.union(_bounded(30 * _inch, 96 * _inch), {"lumber": {"species": _shown("/x", "teak")}})
+	_said([teak]) == {"readings": {{"at": ["/x"], "figure": "groups", "outside": true, "say": "beyond_species", "species": "teak"}}, "unknown": set()}
+}
+
 test_missing_values_are_not_shown if {
 	_said([object.remove(_joist(_inch, 96 * _inch), ["size"])]) == {"readings": set(), "unknown": _asked({"platforms[].joists.size"})}
 	_said([object.remove(_joist(_inch, 96 * _inch), ["ground_snow_load"])]) == {"readings": set(), "unknown": _asked({"site.ground_snow_load"})}
-	bare := object.union(object.remove(_joist(_inch, 96 * _inch), ["lumber", "live_load"]), {"lumber": {}})
-	_said([bare]) == {"readings": set(), "unknown": _asked({"lumber.<name>.species", "lumber.<name>.grade", "site.live_load"})}
+	bare := object.union(object.remove(_joist(_inch, 96 * _inch), ["lumber", "live_load"]), {"lumber": {"missing": ["lumber.<framing>.grade"]}})
+	_said([bare]) == {"readings": set(), "unknown": _asked({"lumber.<framing>.grade", "site.live_load"})}
 	_said([object.remove(_joist(_inch, 96 * _inch), ["back_span"])]) == {"readings": set(), "unknown": _asked({"platforms[].beams"})}
 	_under(_quarter, [_base]) == {"readings": set(), "unknown": _asked({"platforms[].beams"})}
 }
@@ -183,9 +220,10 @@ test_spacing_past_the_table_is_beyond if {
 }
 
 test_table_by_spacing_asks_for_the_spacing if {
-	_under(_by_spacing, [object.remove(_joist(10 * _inch, 96 * _inch), ["spacing"])]) == {
+	bare := object.union(object.remove(_joist(10 * _inch, 96 * _inch), ["spacing"]), {"spacing_field": "platforms[].measured_to"})
+	_under(_by_spacing, [bare]) == {
 		"readings": set(),
-		"unknown": _asked({"platforms[].joists.spacing"}),
+		"unknown": _asked({"platforms[].measured_to"}),
 	}
 }
 

@@ -131,10 +131,11 @@ test_beyond_the_table_is_outside if {
 
 test_missing_values_are_not_shown if {
 	_said([object.remove(_member(_inch), ["size"])]) == {"readings": set(), "unknown": _asked({"platforms[].joists.size"})}
-	_said([object.remove(_member(_inch), ["spacing"])]) == {"readings": set(), "unknown": _asked({"platforms[].joists.spacing"})}
-	_said([object.union(object.remove(_member(_inch), ["lumber"]), {"lumber": {}})]) == {
+	unspaced := object.union(object.remove(_member(_inch), ["spacing"]), {"spacing_field": "platforms[].joists.spacing"})
+	_said([unspaced]) == {"readings": set(), "unknown": _asked({"platforms[].joists.spacing"})}
+	_said([object.union(object.remove(_member(_inch), ["lumber"]), {"lumber": {"missing": ["platforms[].joists.lumber"]}})]) == {
 		"readings": set(),
-		"unknown": _asked({"lumber.<name>.species", "lumber.<name>.grade"}),
+		"unknown": _asked({"platforms[].joists.lumber"}),
 	}
 	_said([object.remove(_member(_inch), ["live_load", "ground_snow_load"])]) == {
 		"readings": set(),

@@ -40,12 +40,12 @@ readings contains {
 readings contains {"at": joists.at, "have": false, "figure": "single", "limit": false, "outside": false} if {
 	some joists in _framed
 	not joists.at in _lost
-	joists.count
+	joists.beams_crossed
 }
 
 unknown contains {"at": joists.at, "needs": need} if {
 	some joists in _framed
 	not joists.at in _lost
-	not joists.count
+	not joists.beams_crossed
 	some need in joists.missing
 }

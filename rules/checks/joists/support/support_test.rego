@@ -6,7 +6,7 @@ _figures := {"joists": {"support": {"single": false}}}
 
 _said := {"readings": check.readings, "unknown": check.unknown}
 
-_joists(platform) := {"at": [concat("/", ["/j", platform])], "platform": platform, "count": {"value": 13, "at": ["/j"]}}
+_joists(platform) := {"at": [concat("/", ["/j", platform])], "platform": platform, "beams_crossed": {"value": 1, "at": ["/j"]}}
 
 _beam(platform) := {"at": ["/b"], "platform": platform, "mark": "B1"}
 
@@ -39,7 +39,7 @@ test_one_of_two_platforms if {
 }
 
 test_joists_not_placed if {
-	_said == {"readings": set(), "unknown": {{"at": ["/j/A"], "needs": "platforms[].joists.layout"}}} with input as {"joists": [object.union(object.remove(_joists("A"), ["count"]), {"missing": ["platforms[].joists.layout"]})], "beams": [_beam("A")], "unsupported": []}
+	_said == {"readings": set(), "unknown": {{"at": ["/j/A"], "needs": "platforms[].joists.layout"}}} with input as {"joists": [object.union(object.remove(_joists("A"), ["beams_crossed"]), {"missing": ["platforms[].joists.layout"]})], "beams": [_beam("A")], "unsupported": []}
 		with data.figures as _figures
 }
 

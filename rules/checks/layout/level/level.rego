@@ -30,12 +30,15 @@ readings contains {
 	some level in input.levels
 }
 
+unknown contains {"at": level.at, "needs": need} if {
+	some level in input.levels
+	not level.difference
+	some need in level.missing
+}
+
+# Two readings of one spot say nothing of a slope.
 unknown contains {"at": level.at, "needs": "measured[].points"} if {
 	some level in input.levels
 	not level.difference
-}
-
-unknown contains {"at": level.at, "needs": "measured[].points"} if {
-	some level in input.levels
-	not level.distance
+	count(level.missing) == 0
 }

@@ -40,8 +40,16 @@ test_limit_between_whole_numbers_rounds_down_and_compares_exactly if {
 }
 
 test_missing_value_is_not_shown if {
-	_said([_bare(0)]) == {"readings": set(), "unknown": {{"at": ["/measured/0"], "needs": "measured[].points"}}}
-	_said([object.remove(_level(0, 1, 1), ["distance"])]) == {"readings": set(), "unknown": {{"at": ["/measured/0"], "needs": "measured[].points"}}}
+	every missing in [["measured[].points"], ["measured[].points[].at", "measured[].points[].height"]] {
+		_said([object.union(_bare(0), {"missing": missing})]) == {
+			"readings": set(),
+			"unknown": {{"at": ["/measured/0"], "needs": need} | some need in missing},
+		}
+	}
+}
+
+test_two_readings_of_one_spot if {
+	_said([object.union(_bare(0), {"missing": []})]) == {"readings": set(), "unknown": {{"at": ["/measured/0"], "needs": "measured[].points"}}}
 }
 
 test_one_bad_of_two if {

@@ -1,6 +1,6 @@
 # METADATA
 # title: What the ledger is fastened to
-# description: The wall behind each ledger and the floor behind that wall, against what the set does not accept.
+# description: The wall behind each ledger, veneer that stays on it, and the floor behind that wall, against what the set does not accept.
 # custom:
 #   id: ledger/substrate
 #   aliases: []
@@ -19,6 +19,9 @@
 #     floor: "the floor behind the ledger is framed with {have}: its designer or an engineer is needed"
 #     framed: "the floor behind the ledger is framed with {have}"
 #     overhanging: "the floor behind the ledger overhangs the foundation"
+#     veneer: "the ledger lies on {have}, which stays on the wall behind it"
+#     bared: "the {have} is taken off behind the ledger"
+#     plain: "the wall behind the ledger has no veneer"
 #     supported: "the floor behind the ledger stands on the foundation"
 #   mend:
 #     - "a freestanding deck with its own beam and posts along the house"
@@ -57,6 +60,15 @@ _framed[i] := ledger if {
 	not i in _walled
 }
 
+# Veneer that is in the list carries no ledger, whatever lies behind it.
+_veneer[i] := concat(" ", [ledger.veneer.value, "veneer"]) if {
+	some i, ledger in input.ledgers
+	not _figure[i]
+	concat(" ", [ledger.veneer.value, "veneer"]) in figures.refused
+}
+
+_veneer_say := {true: "bared", false: "veneer"}
+
 _floor[i] := ledger.floor.value in figures.refused_floors if {
 	some i, ledger in _framed
 	ledger.floor.value != "unknown"
@@ -82,6 +94,20 @@ readings contains {
 }
 
 readings contains {
+	"at": array.concat(ledger.veneer.at, ledger.cladding_removed.at), "have": veneer,
+	"figure": "refused", "outside": ledger.cladding_removed.value == false, "say": _veneer_say[ledger.cladding_removed.value],
+} if {
+	some i, veneer in _veneer
+	ledger := input.ledgers[i]
+}
+
+readings contains {"at": ledger.veneer.at, "have": "none", "figure": "refused", "outside": false, "say": "plain"} if {
+	some i, ledger in input.ledgers
+	not _figure[i]
+	ledger.veneer.value == "none"
+}
+
+readings contains {
 	"at": _framed[i].floor.at, "have": _framed[i].floor.value,
 	"figure": "refused_floors", "outside": refused, "say": _floor_say[refused],
 } if {
@@ -103,6 +129,17 @@ _wanting(overhangs) := false if overhangs == false
 unknown contains {"at": ledger.at, "needs": "platforms[].ledger.attached_to"} if {
 	some i, ledger in input.ledgers
 	not _known[i]
+}
+
+unknown contains {"at": input.house.at, "needs": "house.cladding_removed_at_ledger"} if {
+	some i, _ in _veneer
+	not input.ledgers[i].cladding_removed
+}
+
+unknown contains {"at": input.house.at, "needs": "house.veneer"} if {
+	some i, ledger in input.ledgers
+	not _figure[i]
+	ledger.veneer.value == "unknown"
 }
 
 unknown contains {"at": input.house.at, "needs": "house.floor"} if {

@@ -65,6 +65,32 @@ test_set_that_accepts_an_overhanging_floor if {
 	object.union(_overhang(true, false, "overhanging"), {"limit": true}) in _under(figures, [_framed("joists", true)]).readings
 }
 
+_clad(veneer, removed) := object.union(_framed("joists", false), {"veneer": _shown("/veneer", veneer), "cladding_removed": _shown("/off", removed)})
+
+_on_veneer(outside, say) := {"at": ["/veneer", "/off"], "have": "brick veneer", "figure": "refused", "outside": outside, "say": say}
+
+_of_house(field) := {{"at": ["/house"], "needs": field}}
+
+test_veneer_on_the_wall_behind_the_rim if {
+	_said([_clad("brick", false)]) == {"readings": (_sound | {_on_veneer(true, "veneer")}), "unknown": set()}
+	_said([_clad("brick", true)]) == {"readings": (_sound | {_on_veneer(false, "bared")}), "unknown": set()}
+	plain := {"at": ["/veneer"], "have": "none", "figure": "refused", "outside": false, "say": "plain"}
+	_said([_clad("none", false)]) == {"readings": (_sound | {plain}), "unknown": set()}
+	_said([_clad("stone", false)]) == {"readings": _sound, "unknown": set()}
+}
+
+test_what_is_not_shown_of_veneer if {
+	_said([object.remove(_clad("brick", false), ["cladding_removed"])]) == {"readings": _sound, "unknown": _of_house("house.cladding_removed_at_ledger")}
+	_said([_clad("unknown", false)]) == {"readings": _sound, "unknown": _of_house("house.veneer")}
+}
+
+test_wall_that_is_refused_asks_for_no_veneer if {
+	every veneer in ["brick", "none", "unknown"] {
+		ledger := object.union(_on("brick veneer"), {"veneer": _shown("/veneer", veneer)})
+		_said([ledger]) == {"readings": {_to("refused", "brick veneer", true)}, "unknown": set()}
+	}
+}
+
 test_missing_values_are_not_shown if {
 	_said([{"at": ["/platforms/0"]}]) == {"readings": set(), "unknown": {
 		{"at": ["/platforms/0"], "needs": "platforms[].ledger.attached_to"},

@@ -28,7 +28,7 @@ readings contains {
 	some flight in input.flights
 }
 
-unknown contains {"at": flight.at, "needs": "stairs[].total_rise"} if {
+unknown contains {"at": flight.at, "needs": flight.rise_field} if {
 	some flight in input.flights
 	not flight.rise
 }

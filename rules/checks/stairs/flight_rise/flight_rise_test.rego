@@ -27,7 +27,7 @@ test_limit[name] if {
 }
 
 test_not_shown if {
-	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0"], "needs": "stairs[].total_rise"}}} with input.flights as [{"at": ["/stairs/0"]}]
+	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0"], "needs": "stairs[].total_rise"}}} with input.flights as [{"at": ["/stairs/0"], "rise_field": "stairs[].total_rise"}]
 		with data.figures as _figures
 }
 

@@ -63,7 +63,7 @@ unknown contains {"at": landing.at, "needs": "stairs[].use"} if {
 	_hangs(landing)
 }
 
-unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} if {
+unknown contains {"at": landing.at, "needs": landing.depth_field} if {
 	some landing in _weighed
 	not landing.depth
 	not landing.lesser_side

@@ -27,7 +27,7 @@ test_limit[name] if {
 }
 
 test_not_shown if {
-	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0/landing_bottom"], "needs": "stairs[].landing_top"}}} with input.landings as [{"at": ["/stairs/0/landing_bottom"], "where": "top"}]
+	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0/landing_bottom"], "needs": "stairs[].landing_top"}}} with input.landings as [{"at": ["/stairs/0/landing_bottom"], "where": "top", "depth_field": "stairs[].landing_top"}]
 		with data.figures as _figures
 }
 
@@ -47,7 +47,10 @@ test_not_shown_further_down if {
 	_said == {"readings": set(), "unknown": {
 		{"at": ["/stairs/0"], "needs": "stairs[].landing_between"},
 		{"at": ["/stairs/0"], "needs": "stairs[].landing_bottom"},
-	}} with input.landings as [{"at": ["/stairs/0"], "where": "between"}, {"at": ["/stairs/0"], "where": "bottom"}]
+	}} with input.landings as [
+		{"at": ["/stairs/0"], "where": "between", "depth_field": "stairs[].landing_between"},
+		{"at": ["/stairs/0"], "where": "bottom", "depth_field": "stairs[].landing_bottom"},
+	]
 		with data.figures as _figures
 }
 
@@ -59,7 +62,7 @@ test_few_risers_and_doors_apart[name] if {
 		"a door over it": [3, false, {{"at": ["/stairs/0"], "needs": "stairs[].landing_top"}}, set()],
 	}
 	object.union(_said, {"exempt": check.exempt}) == {"readings": set(), "unknown": case[2], "exempt": case[3]} with input.landings as [{
-		"at": ["/stairs/0"], "where": "top",
+		"at": ["/stairs/0"], "where": "top", "depth_field": "stairs[].landing_top",
 		"risers": {"value": case[0], "at": ["/stairs/0/risers"]},
 		"doors_apart": {"value": case[1], "at": ["/house/openings/0"]},
 	}]
@@ -110,7 +113,7 @@ _turned(side, value, limit, outside) := {
 
 _few(facts) := object.union_n(array.concat(
 	[{
-		"at": ["/stairs/0"], "where": "top",
+		"at": ["/stairs/0"], "where": "top", "depth_field": "stairs[].landing_top",
 		"risers": {"value": 3, "at": ["/stairs/0/risers"]},
 		"doors_apart": {"value": true, "at": ["/house/openings/0"]},
 	}],

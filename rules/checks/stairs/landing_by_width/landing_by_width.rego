@@ -99,7 +99,7 @@ _measured(landing) if landing.depth
 
 _measured(landing) if landing.lesser_side
 
-unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} if {
+unknown contains {"at": landing.at, "needs": landing.depth_field} if {
 	some landing in _weighed
 	not landing.depth
 	not landing.lesser_side

@@ -44,7 +44,7 @@ test_every_landing[name] if {
 		"shallow": [_landing("top", [_width, _depth(999)]), _reading("top", 999, true), set()],
 		"deep": [_landing("top", [_width, _depth(1000)]), _reading("top", 1000, false), set()],
 		"width not shown": [_landing("top", [_depth(1)]), set(), _asks("stairs[].width")],
-		"depth not shown": [_landing("top", [_width]), set(), _asks("stairs[].landing_top")],
+		"depth not shown": [_landing("top", [_width, {"depth_field": "stairs[].from.at"}]), set(), _asks("stairs[].from.at")],
 	}
 	_said == {"readings": case[1], "unknown": case[2], "exempt": set()} with input.landings as [case[0]]
 		with data.figures as _every

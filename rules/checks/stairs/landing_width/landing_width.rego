@@ -73,7 +73,7 @@ unknown contains {"at": landing.at, "needs": landing.way_missing} if {
 	landing.stair_width
 }
 
-unknown contains {"at": landing.at, "needs": lib.landing_fields[landing.where]} if {
+unknown contains {"at": landing.at, "needs": landing.width_field} if {
 	some landing in _weighed
 	not landing.width
 	not landing.lesser_side

@@ -42,7 +42,7 @@ test_wider_than_the_stair[name] if {
 
 test_not_shown[name] if {
 	some name, case in {
-		"landing": [{"at": ["/stairs/0"], "where": "top"}, "stairs[].landing_top"],
+		"landing": [{"at": ["/stairs/0"], "where": "top", "width_field": "stairs[].landing_top.along"}, "stairs[].landing_top.along"],
 		"width of the stair": [object.remove(_landing("/stairs/0", 914400000), ["stair_width"]), "stairs[].width"],
 	}
 	_said == {"readings": set(), "unknown": {{"at": case[0].at, "needs": case[1]}}} with input.landings as [case[0]]

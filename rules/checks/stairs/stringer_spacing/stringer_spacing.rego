@@ -14,7 +14,8 @@
 #   values: {material: words, listed: length}
 #   messages:
 #     outside: "stringers are {have} apart, the limit for wood treads is {limit}"
-#     listed: "stringers are {have} apart, the {material} treads are listed for {listed} and the limit is {limit}"
+#     listed: "stringers are {have} apart, the {material} treads are listed for {listed}"
+#     cap: "stringers are {have} apart, the limit under {material} treads is {limit}, whatever their listing allows"
 #   exempt: {}
 #   mend:
 #     - "more stringers"
@@ -55,15 +56,37 @@ unknown contains {"at": stair.at, "needs": "stairs[].risers_carry_treads"} if {
 	_hangs(stair)
 }
 
-readings contains {
-	"at": array.concat(stair.stringer_spacing.at, stair.tread_listed.at), "have": stair.stringer_spacing.value,
-	"figure": "cap", "limit": limit,
-	"outside": stair.stringer_spacing.value > limit,
-	"say": "listed", "material": stair.tread_material.value, "listed": stair.tread_listed.value,
-} if {
+_other contains stair if {
 	some stair in input.stairs
 	stair.tread_material.value != "wood"
-	limit := min([stair.tread_listed.value, figures.cap])
+}
+
+readings contains {
+	"at": array.concat(stair.stringer_spacing.at, stair.tread_listed.at), "have": stair.stringer_spacing.value,
+	"figure": "cap", "limit": stair.tread_listed.value, "stated_at": stair.tread_listed.at,
+	"outside": stair.stringer_spacing.value > stair.tread_listed.value,
+	"say": "listed", "material": stair.tread_material.value, "listed": stair.tread_listed.value,
+} if {
+	some stair in _other
+	not _capped(stair)
+}
+
+readings contains {
+	"at": stair.stringer_spacing.at, "have": stair.stringer_spacing.value,
+	"figure": "cap", "limit": figures.cap,
+	"outside": stair.stringer_spacing.value > figures.cap,
+	"say": "cap", "material": stair.tread_material.value,
+} if {
+	some stair in _other
+	_capped(stair)
+}
+
+_capped(stair) if stair.tread_listed.value > figures.cap
+
+# Beyond the cap no listing helps.
+_capped(stair) if {
+	not stair.tread_listed
+	stair.stringer_spacing.value > figures.cap
 }
 
 unknown contains {"at": stair.at, "needs": "stairs[].tread.material"} if {
@@ -72,9 +95,9 @@ unknown contains {"at": stair.at, "needs": "stairs[].tread.material"} if {
 }
 
 unknown contains {"at": stair.tread_material.at, "needs": "stairs[].tread.listed_max_stringer_spacing"} if {
-	some stair in input.stairs
-	stair.tread_material.value != "wood"
+	some stair in _other
 	not stair.tread_listed
+	not _capped(stair)
 }
 
 unknown contains {"at": stair.at, "needs": _field(stair)} if {

@@ -46,11 +46,18 @@ _listing(value) := {"tread_listed": {"value": value, "at": ["/stairs/0/tread/lis
 
 _composite(listed) := object.union_n([{"at": ["/stairs/0"]}, _spaced, _material("composite"), _listing(listed)])
 
-_against(listed, limit, outside) := {
+_against(listed, outside) := {
 	"at": ["/stairs/0/stringers/count", "/stairs/0/tread/listed_max_stringer_spacing"], "have": 304800000,
-	"figure": "cap", "limit": limit, "outside": outside,
+	"figure": "cap", "limit": listed, "stated_at": ["/stairs/0/tread/listed_max_stringer_spacing"], "outside": outside,
 	"say": "listed", "material": "composite", "listed": listed,
 }
+
+_over(cap, outside) := {
+	"at": ["/stairs/0/stringers/count"], "have": 304800000,
+	"figure": "cap", "limit": cap, "outside": outside, "say": "cap", "material": "composite",
+}
+
+_limited(cap) := {"stairs": {"stringer_spacing": {"wood": 457200000, "cap": cap}}}
 
 test_listing[name] if {
 	some name, case in {
@@ -60,14 +67,30 @@ test_listing[name] if {
 		"304.8 mm": [304800000, false],
 		"304.81 mm": [304810000, false],
 	}
-	_said == {"readings": {_against(case[0], case[0], case[1])}, "unknown": set()} with input.stairs as [_composite(case[0])]
+	_said == {"readings": {_against(case[0], case[1])}, "unknown": set()} with input.stairs as [_composite(case[0])]
 		with data.figures as _figures
 }
 
 test_cap_on_the_listing[name] if {
-	some name, case in {"less": [279400000, 279400000, true], "more": [330200000, 304800000, false]}
-	_said == {"readings": {_against(304800000, case[1], case[2])}, "unknown": set()} with input.stairs as [_composite(304800000)]
-		with data.figures as {"stairs": {"stringer_spacing": {"wood": 457200000, "cap": case[0]}}}
+	some name, case in {
+		"less": [279400000, _over(279400000, true)],
+		"just less": [304799999, _over(304799999, true)],
+		"equal": [304800000, _against(304800000, false)],
+		"more": [330200000, _against(304800000, false)],
+	}
+	_said == {"readings": {case[1]}, "unknown": set()} with input.stairs as [_composite(304800000)]
+		with data.figures as _limited(case[0])
+}
+
+test_cap_below_what_the_listing_allows if {
+	_said == {"readings": {_over(304800000, false)}, "unknown": set()} with input.stairs as [_composite(304800001)]
+		with data.figures as _limited(304800000)
+}
+
+test_listing_not_shown_and_over_the_cap if {
+	bare := object.union_n([{"at": ["/stairs/0"]}, _spaced, _material("composite")])
+	_said == {"readings": {_over(304799999, true)}, "unknown": set()} with input.stairs as [bare]
+		with data.figures as _limited(304799999)
 }
 
 test_not_shown[name] if {

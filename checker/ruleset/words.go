@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"plumbrule/checker/catalog"
+	"plumbrule/checker/caution"
 	"plumbrule/checker/source"
 	"plumbrule/checker/wording"
 )
@@ -13,8 +14,8 @@ import (
 type Word struct{ Phrase, Says string }
 
 // words reads what the set calls things, over the words of the set below, and
-// describes its checks so. A phrase that no check of the set says is a mistake:
-// it was misspelt, or the checks have changed.
+// describes its checks so. A phrase that nothing under the set says is a
+// mistake: it was misspelt, or the checks have changed.
 func (l *loader) words(set *Set, root *source.Node, base *Set) {
 	phrases := map[string]string{}
 	if base != nil {
@@ -45,9 +46,15 @@ func (l *loader) words(set *Set, root *source.Node, base *Set) {
 	if own == nil {
 		return
 	}
+	for _, line := range caution.All() {
+		_, replaced := line.In(set.words)
+		for _, phrase := range replaced {
+			said[phrase] = true
+		}
+	}
 	for _, m := range own.Value.Members {
 		if !said[m.Key] {
-			l.problems.add(m.KeySpan, "no check of the set says %q, or a longer phrase of these always takes its place", m.Key)
+			l.problems.add(m.KeySpan, "no check of the set says %q, no caution and no remedy, or a longer phrase of these always takes its place", m.Key)
 		}
 	}
 }

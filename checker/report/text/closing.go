@@ -15,7 +15,7 @@ func (p *printer) closing(report *result.Report) {
 	}
 	p.sets(report.Sets)
 	p.heading("cautions")
-	for _, caution := range content.Cautions() {
+	for _, caution := range content.Cautions(report.Sets) {
 		p.paragraph(2, "-", caution)
 	}
 }
@@ -42,8 +42,10 @@ func (p *printer) sets(sets []result.Set) {
 	}
 }
 
-// compactClosing says in two lines what no report may leave out.
+// compactClosing says in a few lines what no report may leave out.
 func (p *printer) compactClosing(report *result.Report) {
 	p.paragraph(0, "rule sets in use:", content.SetNames(report.Sets))
-	p.paragraph(0, "caution:", content.Caution())
+	for _, caution := range content.Caution(report.Sets) {
+		p.paragraph(0, "caution:", caution)
+	}
 }

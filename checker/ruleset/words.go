@@ -6,6 +6,7 @@ import (
 
 	"plumbrule/checker/catalog"
 	"plumbrule/checker/caution"
+	"plumbrule/checker/remedy"
 	"plumbrule/checker/source"
 	"plumbrule/checker/wording"
 )
@@ -36,25 +37,38 @@ func (l *loader) words(set *Set, root *source.Node, base *Set) {
 	set.words = wording.New(phrases)
 	set.worded = map[string]*catalog.Check{}
 	said := map[string]bool{}
-	for i := range set.Checks {
-		check, replaced := l.checks.Find(set.Checks[i].ID).In(set.words)
-		set.worded[check.ID] = check
+	note := func(replaced []string) {
 		for _, phrase := range replaced {
 			said[phrase] = true
 		}
+	}
+	for i := range set.Checks {
+		check, replaced := l.checks.Find(set.Checks[i].ID).In(set.words)
+		set.worded[check.ID] = check
+		note(replaced)
 	}
 	if own == nil {
 		return
 	}
-	for _, line := range caution.All() {
-		_, replaced := line.In(set.words)
-		for _, phrase := range replaced {
-			said[phrase] = true
-		}
-	}
+	set.replaced(note)
 	for _, m := range own.Value.Members {
 		if !said[m.Key] {
 			l.problems.add(m.KeySpan, "no check of the set says %q, no caution and no remedy, or a longer phrase of these always takes its place", m.Key)
+		}
+	}
+}
+
+// replaced notes the phrases that the set says otherwise in what is said beside
+// its checks: the cautions, and the changes that mend what these find.
+func (s *Set) replaced(note func(phrases []string)) {
+	for _, line := range caution.All() {
+		_, phrases := line.In(s.words)
+		note(phrases)
+	}
+	for i := range s.Checks {
+		for _, text := range remedy.Says(s.Checks[i].ID) {
+			_, phrases := s.words.Replace(text)
+			note(phrases)
 		}
 	}
 }

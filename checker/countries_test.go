@@ -205,8 +205,7 @@ func ownTexts(set *ruleset.Set) []string {
 		}
 	}
 	for _, line := range caution.All() {
-		text, _ := line.In(set.Wording())
-		texts = append(texts, text)
+		texts = append(texts, line.In(set.Wording()))
 	}
 	return texts
 }

@@ -10,10 +10,10 @@ import (
 	"plumbrule/checker/wording"
 )
 
-func texts(lines []caution.Line) []string {
+func texts(lines []caution.Line, wordings ...wording.Wording) []string {
 	list := make([]string, len(lines))
 	for i, line := range lines {
-		list[i] = line.String()
+		list[i] = line.In(wordings...)
 	}
 	return list
 }
@@ -21,15 +21,15 @@ func texts(lines []caution.Line) []string {
 func TestTermsInTheWordsOfASet(t *testing.T) {
 	w := wording.New(map[string]string{"building department": "old council", "a licensed engineer": "an architect of bridges", "ledger": "wall plate", "pipe": "main"})
 	line := caution.Line("{Ledgers} by {the building department}, {a licensed engineer} and the ledger")
-	said, phrases := line.In(w)
+	said, phrases := line.In(w), line.Replaced(w)
 	if said != "Wall plates by the old council, an architect of bridges and the ledger" {
 		t.Error(said)
 	}
 	if !slices.Equal(phrases, []string{"ledger", "building department", "a licensed engineer"}) {
 		t.Error(phrases)
 	}
-	if line.String() != "Ledgers by the building department, a licensed engineer and the ledger" {
-		t.Error(line.String())
+	if line.In() != "Ledgers by the building department, a licensed engineer and the ledger" {
+		t.Error(line.In())
 	}
 }
 
@@ -50,7 +50,7 @@ func TestWhatIsDeferredToIsNoTerm(t *testing.T) {
 	if terms < 10 {
 		t.Fatalf("%d terms", terms)
 	}
-	w := []wording.Wording{wording.New(words)}
+	w := wording.New(words)
 	for name, tt := range map[string]struct {
 		lines []caution.Line
 		want  []string
@@ -62,7 +62,7 @@ func TestWhatIsDeferredToIsNoTerm(t *testing.T) {
 		"short":   {[]caution.Line{caution.Short()}, []string{"nothing found is no proof", "the authority at the place", "licensed practice", " decide"}},
 		"decides": {[]caution.Line{caution.Decides()}, []string{"The authority at the place", " decides", "licensed practice answers"}},
 	} {
-		said := strings.Join(caution.Said(tt.lines, w), "\n")
+		said := strings.Join(texts(tt.lines, w), "\n")
 		if !strings.Contains(said, "x") {
 			t.Errorf("%s: nothing is replaced in %q", name, said)
 		}
@@ -74,21 +74,21 @@ func TestWhatIsDeferredToIsNoTerm(t *testing.T) {
 	}
 }
 
-func TestSaid(t *testing.T) {
-	lines := []caution.Line{"one {thing}", "plain", "a {thing} of {places}"}
+func TestTermsInTheWordsOfSeveralSets(t *testing.T) {
+	const line = caution.Line("{Things}, a {thing} of {places}")
 	english := wording.New(map[string]string{"thing": "object"})
 	other := wording.New(map[string]string{"places": "towns"})
 	for _, tt := range []struct {
 		name     string
 		wordings []wording.Wording
-		want     []string
+		want     string
 	}{
-		{"no set", nil, []string{"one thing", "plain", "a thing of places"}},
-		{"one", []wording.Wording{english}, []string{"one object", "plain", "a object of places"}},
-		{"alike", []wording.Wording{english, english, {}, {}}, []string{"one object", "one thing", "plain", "a object of places", "a thing of places"}},
-		{"several", []wording.Wording{other, english}, []string{"one thing", "one object", "plain", "a thing of towns", "a object of places"}},
+		{"no set", nil, "Things, a thing of places"},
+		{"one", []wording.Wording{english}, "Objects, a object of places"},
+		{"alike", []wording.Wording{english, english, {}, {}}, "Objects / Things, a object / thing of places"},
+		{"several", []wording.Wording{other, english}, "Things / Objects, a thing / object of towns / places"},
 	} {
-		if got := caution.Said(lines, tt.wordings); !slices.Equal(got, tt.want) {
+		if got := line.In(tt.wordings...); got != tt.want {
 			t.Errorf("%s: %q", tt.name, got)
 		}
 	}

@@ -137,11 +137,8 @@ func (s *sheetSet) closing() []entry {
 		}
 		list = append(list, entry{words: "Disposition by these sets: " + string(s.options.Report.Designs[0].Disposition) + "."})
 	}
-	words := ""
-	for _, caution := range content.Caution(sets) {
-		words += capital(caution) + ". "
-	}
-	return append(list, entry{words: "Caution", heading: true}, entry{words: words + "Drawn from a description, not from the work."})
+	return append(list, entry{words: "Caution", heading: true},
+		entry{words: capital(content.Caution(sets)) + ". Drawn from a description, not from the work."})
 }
 
 // flow sets entries into the column of the last sheet, the closing ones at its

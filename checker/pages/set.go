@@ -36,8 +36,7 @@ func (p *Pages) set(set *ruleset.Set) string {
 	}
 	page.List(append(head, fmt.Sprintf("%d checks with %d published figures, %d of common practice and %d recalled; every cell of a table is a figure",
 		len(set.Checks), n.Published, n.CommonPractice, n.Recalled))...)
-	decides, _ := caution.Decides().In(set.Wording())
-	page.Paragraph(md.Text(decides)+" *Published* figures were read in print, in the source named;",
+	page.Paragraph(md.Text(caution.Decides().In(set.Wording()))+" *Published* figures were read in print, in the source named;",
 		"*common practice* is what the trade does without a document; *recalled* figures are from memory and were not read.")
 	if set.Extends != "" {
 		p.changes(&page, set)

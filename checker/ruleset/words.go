@@ -62,8 +62,7 @@ func (l *loader) words(set *Set, root *source.Node, base *Set) {
 // its checks: the cautions, and the changes that mend what these find.
 func (s *Set) replaced(note func(phrases []string)) {
 	for _, line := range caution.All() {
-		_, phrases := line.In(s.words)
-		note(phrases)
+		note(line.Replaced(s.words))
 	}
 	for i := range s.Checks {
 		for _, text := range remedy.Says(s.Checks[i].ID) {

@@ -70,11 +70,7 @@ func explain(out io.Writer, c *checker.Checker, name string, lit cells) error {
 	for _, set := range c.Sets() {
 		wordings = append(wordings, set.Wording())
 	}
-	fmt.Fprintln(out)
-	for _, line := range caution.Said([]caution.Line{caution.Decides()}, wordings) {
-		fmt.Fprintln(out, line)
-	}
-	_, err := fmt.Fprintln(out, "Figures marked recalled were not read in print.")
+	_, err := fmt.Fprintf(out, "\n%s\nFigures marked recalled were not read in print.\n", caution.Decides().In(wordings...))
 	return err
 }
 

@@ -83,7 +83,7 @@ func unreadableRule() descriptor {
 
 // helpOn says of a check why it matters, how to mend what it finds, and who
 // decides.
-func helpOn(id, why string, mend, decides []string) *help {
+func helpOn(id, why string, mend []string, decides string) *help {
 	var plain, marked []string
 	if why != "" {
 		plain, marked = append(plain, why), append(marked, why)
@@ -94,7 +94,7 @@ func helpOn(id, why string, mend, decides []string) *help {
 	}
 	plain = append(plain, "More: plumbrule explain "+id)
 	marked = append(marked, "More: `plumbrule explain "+id+"`")
-	return &help{Text: strings.Join(append(plain, decides...), "\n"), Markdown: strings.Join(append(marked, decides...), "\n\n")}
+	return &help{Text: strings.Join(append(plain, decides), "\n"), Markdown: strings.Join(append(marked, decides), "\n\n")}
 }
 
 // notifications describes what a run may have to say about itself.

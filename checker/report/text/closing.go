@@ -42,10 +42,8 @@ func (p *printer) sets(sets []result.Set) {
 	}
 }
 
-// compactClosing says in a few lines what no report may leave out.
+// compactClosing says in two lines what no report may leave out.
 func (p *printer) compactClosing(report *result.Report) {
 	p.paragraph(0, "rule sets in use:", content.SetNames(report.Sets))
-	for _, caution := range content.Caution(report.Sets) {
-		p.paragraph(0, "caution:", caution)
-	}
+	p.paragraph(0, "caution:", content.Caution(report.Sets))
 }

@@ -14,6 +14,7 @@ import (
 	"plumbrule/checker/remedy"
 	"plumbrule/checker/report/content"
 	"plumbrule/checker/result"
+	"plumbrule/checker/ruleset"
 )
 
 // TestRemediesInWordsOfTheSet has two sets find the same outside. Each tells
@@ -139,8 +140,8 @@ checks:
 			t.Errorf("%s: %v, want %q", words, err, problem)
 		}
 	}
-	only := strings.NewReplacer("WORDS", "sides with a handrail: rails on sides", "stairs/width: {clause: H1, figures: {min: {value: 900 mm, status: recalled}}}",
-		"handrail/both-sides: {clause: H1, figures: {from: {value: 1000 mm, status: recalled}}}").Replace(set)
+	only := strings.NewReplacer("WORDS", "stair clear width: clear flight", "stairs/width:", "stairs/width-at-rails:",
+		"min: {value: 900 mm, status: recalled}", "one_rail: {value: 900 mm, status: recalled}, two_rails: {value: 800 mm, status: recalled}").Replace(set)
 	file := filepath.Join(t.TempDir(), "office.yaml")
 	if err := os.WriteFile(file, []byte(only), 0o600); err != nil {
 		t.Fatal(err)
@@ -151,10 +152,11 @@ checks:
 }
 
 // toldBy reports whether a remedy begins with a change that is told in the
-// words that remedies of its check have.
-func toldBy(check, text string) bool {
-	for _, words := range remedy.Says(check) {
-		pattern := strings.ReplaceAll(regexp.QuoteMeta(words), `\{\}`, ".+")
+// words that remedies of its check have, as its set says them.
+func toldBy(c *checker.Checker, f *result.Result, text string) bool {
+	i := slices.IndexFunc(c.Sets(), func(s *ruleset.Set) bool { return s.ID == f.Set })
+	for _, words := range remedy.Says(f.Check) {
+		pattern := strings.ReplaceAll(regexp.QuoteMeta(c.Sets()[i].Wording().Say(words)), `\{\}`, ".+")
 		if regexp.MustCompile(`^([\w.]+ )?` + pattern + `($|[ :])`).MatchString(text) {
 			return true
 		}

@@ -172,8 +172,8 @@ func foreign(set string) string {
 	const (
 		spelling = `centers?|centered|stor(y|ies)|neighbors?|colors?|building departments?|licensed engineers?`
 		abroad   = spelling + `|treated wood|aluminum|lumber|siding|tread depths?|guards?|sidewalks?|code official`
-		islands  = abroad + `|stringers?|line of (the )?nosings`
-		south    = abroad + `|beams?|ledgers?`
+		islands  = abroad + `|stringers?|line of (the )?nosings|live loads?|listed|total run`
+		south    = abroad + `|beams?|ledgers?|wood|listed|listing|rim`
 	)
 	country, _, _ := strings.Cut(set, "-")
 	return map[string]string{

@@ -8,7 +8,7 @@ func Closing() []Line {
 		"Figures from span and footing tables hold for the loads, species, grade, moisture and layout they were worked out for. Beyond those, licensed practice has to answer: ask {a licensed engineer}.",
 		"A drawing is not a deck: look at what is built. Have it inspected before concrete is placed and again before framing is covered.",
 		"Have {buried lines} located before anybody digs.",
-		"{Treated wood} eats plain steel: use coatings listed for it, and do not mix metals.",
+		"{Treated wood} eats plain steel: use coatings rated for it, and do not mix metals.",
 		"{Ledgers}, {guards} and stairs are where people get hurt. Look at those findings before the others.",
 		"{Hot tubs}, roofs, planters, decks of {several stories} and attachment to a cantilevered floor of the house are outside such tables: each needs an engineer.",
 	}

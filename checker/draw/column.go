@@ -41,7 +41,7 @@ func (s *sheetSet) entries(i int, figures []*figure, homes []home) []entry {
 	if symbols = slices.Compact(symbols); len(symbols) > 0 {
 		list = append(list, entry{words: "Signs", heading: true})
 		for _, symbol := range symbols {
-			list = append(list, entry{words: symbol.words(), symbol: &symbol})
+			list = append(list, entry{words: s.d.say(symbol.words()), symbol: &symbol})
 		}
 	}
 	return list

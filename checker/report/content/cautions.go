@@ -24,6 +24,23 @@ func Caution(sets []result.Set) string { return caution.Short().In(wordings(sets
 // Decides says who decides, in the words of the sets.
 func Decides(sets []result.Set) string { return caution.Decides().In(wordings(sets)...) }
 
+// Agreed says terms in the words of the sets where all of them say it alike, and
+// as they are where they do not: what stands once for all sets has room for one
+// word.
+func Agreed(sets []result.Set) func(term string) string {
+	return func(term string) string {
+		said := term
+		for i := range sets {
+			way := sets[i].Wording.Say(term)
+			if i > 0 && way != said {
+				return term
+			}
+			said = way
+		}
+		return said
+	}
+}
+
 func wordings(sets []result.Set) []wording.Wording {
 	list := make([]wording.Wording, len(sets))
 	for i := range sets {

@@ -11,7 +11,9 @@ import (
 
 	"plumbrule/checker"
 	"plumbrule/checker/catalog"
+	"plumbrule/checker/caution"
 	"plumbrule/checker/measure"
+	"plumbrule/checker/remedy"
 	"plumbrule/checker/result"
 	"plumbrule/checker/ruleset"
 )
@@ -168,10 +170,10 @@ func TestCountriesSpeakTheirOwnWords(t *testing.T) {
 // set takes its place or not; empty for a country that nobody thought of.
 func foreign(set string) string {
 	const (
-		spelling = `centers?|centered|stor(y|ies)|neighbors?|colors?`
-		abroad   = spelling + `|aluminum|lumber|siding|tread depths?|guards?|sidewalks?|code official`
-		islands  = abroad + `|stringers?|line of (the )?nosings`
-		south    = abroad + `|beams?|ledgers?`
+		spelling = `centers?|centered|stor(y|ies)|neighbors?|colors?|building departments?|licensed engineers?`
+		abroad   = spelling + `|treated wood|aluminum|lumber|siding|tread depths?|guards?|sidewalks?|code official`
+		islands  = abroad + `|stringers?|line of (the )?nosings|live loads?|listed|total run`
+		south    = abroad + `|beams?|ledgers?|wood|listed|listing|rim`
 	)
 	country, _, _ := strings.Cut(set, "-")
 	return map[string]string{
@@ -179,7 +181,8 @@ func foreign(set string) string {
 	}[country]
 }
 
-// ownTexts lists everything that a set says of itself and of its checks.
+// ownTexts lists everything that a set says of itself and of its checks, and in
+// the cautions and remedies that stand in its words.
 func ownTexts(set *ruleset.Set) []string {
 	texts := append([]string{set.Scope}, set.NotCovered...)
 	for i := range set.Checks {
@@ -197,6 +200,12 @@ func ownTexts(set *ruleset.Set) []string {
 				texts = append(texts, line.String())
 			}
 		}
+		for _, text := range remedy.Says(given.ID) {
+			texts = append(texts, set.Wording().Say(text))
+		}
+	}
+	for _, line := range caution.All() {
+		texts = append(texts, line.In(set.Wording()))
 	}
 	return texts
 }

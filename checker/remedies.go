@@ -20,7 +20,18 @@ func (c *Checker) mend(ctx context.Context, in Input, d *result.Design) {
 			return checked
 		},
 		Accepted: func(check string) []string { return c.accepted(check, d.Sets) },
+		Say:      c.say,
 	})
+}
+
+// say says a text in the words of an active set.
+func (c *Checker) say(set, text string) string {
+	for _, s := range c.sets {
+		if s.ID == set {
+			return s.Wording().Say(text)
+		}
+	}
+	return text
 }
 
 // accepted lists the words that sets accept in answer to a check.

@@ -130,6 +130,9 @@ func TestRemediesHold(t *testing.T) {
 			}
 			for j := range f.Remedies {
 				remedies++
+				if !toldBy(menderFor(t, one.set), f, f.Remedies[j].Text) {
+					t.Errorf("%s: no word of its remedies tells %q", f.Check, f.Remedies[j].Text)
+				}
 				holds(t, filepath.Base(one.file), string(data), one.set, &d, f, &f.Remedies[j])
 			}
 		}

@@ -41,7 +41,7 @@ func (s *sheetSet) entries(i int, figures []*figure, homes []home) []entry {
 	if symbols = slices.Compact(symbols); len(symbols) > 0 {
 		list = append(list, entry{words: "Signs", heading: true})
 		for _, symbol := range symbols {
-			list = append(list, entry{words: symbol.words(), symbol: &symbol})
+			list = append(list, entry{words: s.d.say(symbol.words()), symbol: &symbol})
 		}
 	}
 	return list
@@ -127,15 +127,18 @@ func findingWords(f *finding) string {
 // closing is the rule sets and the caution, which stand on every sheet.
 func (s *sheetSet) closing() []entry {
 	list := []entry{{words: "Rule sets", heading: true}}
+	var sets []result.Set
 	if s.options.Report == nil {
 		list = append(list, entry{words: "None was run: the drawing shows what the design says and judges nothing."})
 	} else {
-		for _, set := range s.options.Report.Sets {
+		sets = s.options.Report.Sets
+		for _, set := range sets {
 			list = append(list, entry{words: fmt.Sprintf("%s: %s, %s.", set.ID, set.Title, set.Edition)})
 		}
 		list = append(list, entry{words: "Disposition by these sets: " + string(s.options.Report.Designs[0].Disposition) + "."})
 	}
-	return append(list, entry{words: "Caution", heading: true}, entry{words: capital(content.Caution()) + ". Drawn from a description, not from the work."})
+	return append(list, entry{words: "Caution", heading: true},
+		entry{words: capital(content.Caution(sets)) + ". Drawn from a description, not from the work."})
 }
 
 // flow sets entries into the column of the last sheet, the closing ones at its

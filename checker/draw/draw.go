@@ -9,6 +9,7 @@ import (
 	"plumbrule/checker/facts"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/model"
+	"plumbrule/checker/report/content"
 	"plumbrule/checker/report/items"
 	"plumbrule/checker/result"
 )
@@ -47,10 +48,15 @@ type drafter struct {
 	facts *facts.Facts
 	out   *facts.SettingOut
 	fonts *paper.Fonts
+	say   func(term string) string // in the words of the rule sets
 }
 
-func newDrafter(design *facts.Derived, fonts *paper.Fonts) *drafter {
-	return &drafter{deck: design.Deck, facts: design.Facts, out: &design.SettingOut, fonts: fonts}
+func newDrafter(design *facts.Derived, fonts *paper.Fonts, report *result.Report) *drafter {
+	var sets []result.Set
+	if report != nil {
+		sets = report.Sets
+	}
+	return &drafter{deck: design.Deck, facts: design.Facts, out: &design.SettingOut, fonts: fonts, say: content.Agreed(sets)}
 }
 
 // Sheets draws a design. The error says that an option is unknown, or that the
@@ -70,7 +76,7 @@ func Sheets(design *facts.Derived, options Options) ([]*paper.Sheet, error) {
 	if options.Report != nil && !ofOneDesign(options.Report) {
 		return nil, errors.New("findings can be drawn of one design at a time")
 	}
-	d := newDrafter(design, fonts)
+	d := newDrafter(design, fonts, options.Report)
 	set := newSheetSet(d, format, options)
 	for _, view := range options.Views {
 		drawings, err := d.drawings(view)
@@ -124,10 +130,10 @@ func (d *drafter) drawings(view View) ([]drawing, error) {
 		name := d.platformName(i)
 		switch view {
 		case Plan:
-			list = append(list, drawing{view, "Plan of " + name, "Plan of " + name + " from above, the house at the top: outline, edges with drops and guards, stairs, doors and windows, boards.",
+			list = append(list, drawing{view, "Plan of " + name, "Plan of " + name + d.say(" from above, the house at the top: outline, edges with drops and guards, stairs, doors and windows, boards."),
 				[]build{func(s pencil) *figure { return d.surfacePlan(s, i) }}})
 		case Framing:
-			list = append(list, drawing{view, "Framing of " + name, "Frame of " + name + " from above, the house at the top: ledger, joists, beams, posts and footings.",
+			list = append(list, drawing{view, "Framing of " + name, "Frame of " + name + d.say(" from above, the house at the top: ledger, joists, beams, posts and footings."),
 				[]build{func(s pencil) *figure { return d.framingPlan(s, i) }}})
 		case Elevation:
 			list = append(list, drawing{view, "Elevation of " + name, "Elevation of " + name + " from the front, and a section through it out from the house, with the ground as far as the design shows it.",
@@ -143,7 +149,7 @@ func (d *drafter) drawings(view View) ([]drawing, error) {
 	if view == Stairs {
 		for k := range d.out.Stairs {
 			label := "stair " + d.out.Stairs[k].Label
-			list = append(list, drawing{view, "Section of " + label, "Section through " + label + ": risers, treads, stringer, handrail, landing and ground.",
+			list = append(list, drawing{view, "Section of " + label, "Section through " + label + d.say(": risers, treads, stringer, handrail, landing and ground."),
 				[]build{func(s pencil) *figure { return d.stairSection(s, k) }}})
 		}
 	}
@@ -159,7 +165,7 @@ func viewList() string {
 }
 
 func (d *drafter) figure(s pencil, title string) *figure {
-	return &figure{fonts: d.fonts, system: d.deck.System, scale: s.scale, draft: s.draft, title: title, weight: 1}
+	return &figure{fonts: d.fonts, say: d.say, system: d.deck.System, scale: s.scale, draft: s.draft, title: title, weight: 1}
 }
 
 // platformName is what a platform is called.

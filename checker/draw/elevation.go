@@ -28,7 +28,7 @@ func (d *drafter) frontElevation(s pencil, i int) *figure {
 	f.chain(below, []stretch{{from: p.at(box.Min.X, 0), to: p.at(box.Max.X, 0), value: box.Max.X - box.Min.X}})
 	p.frontHeights(box)
 	for _, h := range heights {
-		f.note(h.spot, "post "+f.value(h.height)+" to beam "+h.beam)
+		f.note(h.spot, "post "+f.value(h.height)+" "+f.say("to beam")+" "+h.beam)
 	}
 	f.settle()
 	return f
@@ -148,10 +148,10 @@ func (p *planner) gapsOnX(edge int) []geometry.Interval {
 func (p *planner) guard(g *model.Guard, from, to measure.Length, gaps []geometry.Interval) {
 	f := p.f
 	if g.Height == nil {
-		f.miss("height of guard " + words(g.Mark))
+		f.miss(f.say("height of guard") + " " + words(g.Mark))
 		return
 	}
-	f.remark("Guards: rails and infill are drawn over the whole edge; the places of their posts are not shown.")
+	f.remark(f.say("Guards: rails and infill are drawn over the whole edge; the places of their posts are not shown."))
 	for _, part := range geometry.Without([]geometry.Interval{{From: from, To: to}}, gaps) {
 		f.anchor(g.At, p.at(part.From+part.Length()/3, -g.Height.V/2))
 		bottom := measure.Length(0)

@@ -68,7 +68,7 @@ func drawWithout(t *testing.T, fonts *paper.Fonts, root *source.Node, field stri
 	if len(faults) > 0 {
 		return 0
 	}
-	d := newDrafter(derived, fonts)
+	d := newDrafter(derived, fonts, nil)
 	n := 0
 	for _, view := range Views() {
 		list, err := d.drawings(view)

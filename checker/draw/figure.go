@@ -20,6 +20,7 @@ const (
 // figure is one picture at one scale, in points from the origin of the plan.
 type figure struct {
 	fonts  *paper.Fonts
+	say    func(term string) string // in the words of the rule sets
 	system measure.System
 	scale  scale
 	title  string

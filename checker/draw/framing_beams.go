@@ -36,14 +36,14 @@ func (p *planner) beams(flush bool) {
 			}
 		}
 		if b.Width == 0 {
-			f.miss("size or plies of beam " + b.Mark)
+			f.miss(f.say("size or plies of beam") + " " + b.Mark)
 		}
 	}
 	if flush {
 		return
 	}
 	for _, mark := range p.plan.Unplaced {
-		f.miss("place of beam " + mark)
+		f.miss(f.say("place of beam") + " " + mark)
 	}
 	if len(p.p.Beams) == 0 {
 		f.miss("platforms[].beams")
@@ -99,7 +99,7 @@ func (p *planner) posts() {
 		if len(b.Posts) > 0 {
 			f.anchor(p.p.At+"/posts", f.at(b.Posts[0].Place))
 		} else {
-			f.miss("posts of beam " + b.Mark)
+			f.miss(f.say("posts of beam") + " " + b.Mark)
 		}
 	}
 }
@@ -216,7 +216,7 @@ func (p *planner) frameWords() {
 
 func (p *planner) beamWords(b *facts.BeamPlan) []string {
 	m := b.Beam
-	line := "beam " + b.Mark + ","
+	line := p.f.say("beam") + " " + b.Mark + ","
 	if m.Plies != nil && m.Plies.V > 1 {
 		line += " (" + strconv.FormatInt(m.Plies.V, 10) + ")"
 	}
@@ -224,7 +224,7 @@ func (p *planner) beamWords(b *facts.BeamPlan) []string {
 	kind := words(m.Kind)
 	if kind == "" {
 		kind = "dropped or flush: not shown"
-		p.f.miss("kind of beam " + b.Mark + " (dropped or flush)")
+		p.f.miss(p.f.say("kind of beam") + " " + b.Mark + " (dropped or flush)")
 	}
 	return []string{line, kind}
 }
@@ -264,9 +264,9 @@ func (p *planner) ledgerWords() []string {
 	f, l := p.f, p.p.Ledger
 	if l == nil {
 		f.miss("platforms[].ledger")
-		return []string{"ledger, not described"}
+		return []string{f.say("ledger") + ", not described"}
 	}
-	lines := []string{spaced("ledger", p.size(&l.Member))}
+	lines := []string{spaced(f.say("ledger"), p.size(&l.Member))}
 	if d := l.Fasteners; d != nil {
 		line := spaced(diameter(f, d.Diameter), words(d.Type)+"s")
 		if d.Spacing != nil {
@@ -299,7 +299,7 @@ func (p *planner) joistWords() []string {
 	lines := []string{spaced("joists", p.size(&p.p.Joists.Member))}
 	if fact := p.joistFact(); fact != nil {
 		if fact.Spacing != nil {
-			line := "at " + f.exact(fact.Spacing.Value) + " on center"
+			line := "at " + f.exact(fact.Spacing.Value) + " " + f.say("on center")
 			if text(fact.Layout) == "equal" && fact.Count != nil && fact.Count.Value > 1 {
 				line = counted(fact.Count.Value-1, "equal bay") + " of " + f.exact(fact.Spacing.Value)
 			}
@@ -310,7 +310,7 @@ func (p *planner) joistWords() []string {
 		}
 	}
 	if r := p.p.Joists.LateralRestraint; r != nil && r.AtBeams != nil {
-		lines = append(lines, r.AtBeams.V+" at beams")
+		lines = append(lines, r.AtBeams.V+" "+f.say("at beams"))
 	}
 	return lines
 }

@@ -37,10 +37,10 @@ func (p *planner) beamLevels(b *facts.BeamPlan, l levels) (top, under measure.Le
 	m := b.Beam
 	switch {
 	case m.Dimensions() == nil:
-		p.f.miss("size of beam " + b.Mark)
+		p.f.miss(p.f.say("size of beam") + " " + b.Mark)
 		return 0, 0, false
 	case m.Kind == nil:
-		p.f.miss("kind of beam " + b.Mark + " (dropped or flush)")
+		p.f.miss(p.f.say("kind of beam") + " " + b.Mark + " (dropped or flush)")
 		return 0, 0, false
 	case !l.joistOK:
 		return 0, 0, false
@@ -85,7 +85,7 @@ func (p *planner) upright(b *facts.BeamPlan, s *facts.SpotPlan, across measure.L
 		f.miss("platforms[].posts.size")
 	}
 	if fact == nil || fact.HeightAboveGrade == nil {
-		f.miss("ground below the posts of beam " + b.Mark)
+		f.miss(f.say("ground below the posts of beam") + " " + b.Mark)
 		end := top.Plus(0, 30)
 		p.shaft(top, end, f.on(half))
 		f.draw(breakMark(end, vector{0, 1}, f.on(half)))

@@ -291,7 +291,7 @@ func (p *planner) surfaceWords() {
 	c, _ := deepest(p.plan.Outline, nil)
 	lines := []string{capital(p.platformName(p.i))}
 	if h := p.p.SurfaceAboveGrade; h != nil {
-		lines = append(lines, "surface "+f.value(h.V)+" above grade")
+		lines = append(lines, "surface "+f.value(h.V)+" "+f.say("above grade"))
 	} else {
 		f.miss("platforms[].surface_above_grade")
 	}

@@ -179,9 +179,9 @@ func (p *planner) edgeParts(e *model.Edge) []string {
 	}
 	switch {
 	case e.Guard == nil:
-		parts = append(parts, "no guard shown")
+		parts = append(parts, f.say("no guard")+" shown")
 	case e.Guard.V == model.NoGuard:
-		parts = append(parts, "no guard")
+		parts = append(parts, f.say("no guard"))
 	default:
 		parts = append(parts, p.guardWords(e.Guard.V))
 	}
@@ -194,8 +194,8 @@ func (p *planner) edgeParts(e *model.Edge) []string {
 func (p *planner) guardWords(mark string) string {
 	for i := range p.deck.Guards {
 		if g := &p.deck.Guards[i]; words(g.Mark) == mark && g.Height != nil {
-			return "guard " + mark + ", " + p.f.value(g.Height.V) + " high"
+			return p.f.say("guard") + " " + mark + ", " + p.f.value(g.Height.V) + " high"
 		}
 	}
-	return "guard " + mark + ", height not shown"
+	return p.f.say("guard") + " " + mark + ", height not shown"
 }

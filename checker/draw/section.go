@@ -36,7 +36,7 @@ func (d *drafter) section(s pencil, i int) *figure {
 	f.fence()
 	p.sectionChains(x, front, guarded)
 	for _, h := range heights {
-		f.note(h.spot, "post "+f.value(h.height)+" to beam "+h.beam)
+		f.note(h.spot, "post "+f.value(h.height)+" "+f.say("to beam")+" "+h.beam)
 	}
 	f.remark("Section: cut " + f.value(x) + " along the house, looking to the right.")
 	f.settle()
@@ -98,8 +98,8 @@ func (p *planner) sectionLedger(x measure.Length, l levels) {
 		f.use(symbolCut)
 		spot := p.at(y+d.Thickness/2, l.boards+d.Depth/2)
 		f.anchor(ledger.At, spot)
-		f.note(spot, spaced("ledger", p.size(&ledger.Member)))
-		f.remark("The top of the ledger is drawn in line with the tops of the joists.")
+		f.note(spot, spaced(f.say("ledger"), p.size(&ledger.Member)))
+		f.remark(f.say("The top of the ledger is drawn in line with the tops of the joists."))
 	}
 }
 
@@ -158,7 +158,7 @@ func (p *planner) sectionBeams(x measure.Length, l levels) {
 				continue
 			}
 			if b.Width == 0 {
-				f.miss("plies of beam " + b.Mark)
+				f.miss(f.say("plies of beam") + " " + b.Mark)
 				f.line(p.at(y, top), p.at(y, under), paper.Open)
 				continue
 			}

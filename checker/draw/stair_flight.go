@@ -85,11 +85,11 @@ func (c *climber) treads(steps []step, start measure.Length, stroke paper.Stroke
 func (c *climber) stringer(flight *facts.Flight, steps []step, start measure.Length, stroke paper.Stroke) {
 	f, k := c.f, c.s.Stringers
 	if k == nil || k.Dimensions() == nil {
-		f.miss("stringers of stair " + c.label)
+		f.miss(f.say("stringers") + " of stair " + c.label)
 		return
 	}
 	if flight.Throat == nil || words(k.Kind) != "cut" {
-		f.remark("Stair " + c.label + ": " + spaced(words(k.Kind), "stringers", c.size(&k.Member)) + "; their height against the treads is not shown, and they are not drawn.")
+		f.remark("Stair " + c.label + ": " + spaced(words(k.Kind), c.f.say("stringers"), c.size(&k.Member)) + "; their height against the treads is not shown, and they are not drawn.")
 		return
 	}
 	nosing, thick := c.nosing(), measure.Length(0)
@@ -154,7 +154,7 @@ func onY(p paper.Point, v vector, y float64) paper.Point {
 
 func (c *climber) stringerWords() []string {
 	k := c.s.Stringers
-	line := spaced(words(k.Kind), "stringers", c.size(&k.Member))
+	line := spaced(words(k.Kind), c.f.say("stringers"), c.size(&k.Member))
 	if k.Count != nil {
 		line = spaced(fmt.Sprint(k.Count.V), line)
 	} else {
@@ -181,7 +181,7 @@ func (c *climber) rails(flight *facts.Flight, steps []step) {
 		p, q := rise(g.Height.V)
 		f.line(p, q, paper.Thin)
 		f.anchor(g.At, part(p, q, 0.65))
-		f.note(part(p, q, 0.8), "guard on the stair, "+f.value(g.Height.V)+" high")
+		f.note(part(p, q, 0.8), f.say("guard on the stair")+", "+f.value(g.Height.V)+" high")
 	}
 	h := c.s.Handrail
 	if h == nil || h.Sides != nil && h.Sides.V == 0 {

@@ -114,7 +114,7 @@ func (c *climber) steps(i int, flight *facts.Flight, across, down measure.Length
 		c.f.miss("rise and risers of stair " + c.label)
 		return nil, false
 	case flight.TreadDepth == nil && len(depths) == 0 && n > 1:
-		c.f.miss("tread depth of stair " + c.label)
+		c.f.miss(c.f.say("tread depth") + " of stair " + c.label)
 		return nil, false
 	}
 	treads := n - 1

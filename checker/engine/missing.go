@@ -6,12 +6,16 @@ import (
 	"strings"
 
 	"plumbrule/checker/source"
+	"plumbrule/checker/wording"
 )
 
 // missing words what is not shown: "guard G1: height is not shown". The field
 // is a path in the language of designs, guards[].height, and at leads to the
 // object that lacks it.
-func (d design) missing(at, field string) string {
+//
+// The element is called what the set calls it; the field keeps the words by
+// which it is typed.
+func (d design) missing(at, field string, say wording.Wording) string {
 	steps, err := d.walk(at)
 	if err != nil {
 		return words(field) + " " + verb(field) + " not shown"
@@ -21,7 +25,7 @@ func (d design) missing(at, field string) string {
 	element := namedStep(steps)
 	subject := ""
 	if element >= 0 {
-		subject = subjectOf(steps, element) + ": "
+		subject = subjectOf(steps, element, say) + ": "
 	}
 	if aligned(steps, want, element) {
 		want = want[element+1:]
@@ -109,7 +113,7 @@ func namedStep(steps []step) int {
 }
 
 // subjectOf names an element: by its mark, or by its number from one.
-func subjectOf(steps []step, element int) string {
+func subjectOf(steps []step, element int, say wording.Wording) string {
 	kind := steps[element].token
 	name := label(steps[element].node, "mark")
 	if n, err := strconv.Atoi(kind); err == nil && element > 0 {
@@ -118,7 +122,7 @@ func subjectOf(steps []step, element int) string {
 			name = strconv.Itoa(n + 1)
 		}
 	}
-	return strings.TrimSpace(words(singular(kind)) + " " + name)
+	return strings.TrimSpace(say.Say(words(singular(kind))) + " " + name)
 }
 
 // aligned reports whether the field lies in the element that the steps lead

@@ -318,7 +318,7 @@ func (r *run) notShown(row row, d design) (result.Result, error) {
 		return one, err
 	}
 	one.Span = d.opening(node)
-	one.Message = d.missing(at[0], one.Needs)
+	one.Message = d.missing(at[0], one.Needs, r.set.Wording())
 	one.Fingerprint = d.fingerprint(r.check.ID, at[0], one.Needs)
 	one.Needs = fieldShown(one.Needs)
 	return one, row.rest()

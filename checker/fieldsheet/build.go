@@ -28,7 +28,7 @@ func Build(file string, design *facts.Derived) *Sheet {
 	b.guards()
 	b.measured()
 	b.counts()
-	b.sheet.Cautions = content.Cautions()
+	b.sheet.Cautions = content.Cautions(nil)
 	b.sheet.clean()
 	return b.sheet
 }

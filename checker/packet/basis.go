@@ -177,6 +177,6 @@ func (b *builder) waivers() Section {
 	return s
 }
 
-func cautions() Section {
-	return Section{ID: "cautions", Title: "Before relying on this packet", Parts: []Part{{List: content.Cautions()}}}
+func (b *builder) cautions() Section {
+	return Section{ID: "cautions", Title: "Before relying on this packet", Parts: []Part{{List: content.Cautions(b.sets)}}}
 }

@@ -36,7 +36,7 @@ func Build(report *result.Report, sheets []*paper.Sheet, previous items.Previous
 	p.Block = b.block(p)
 	for _, section := range []Section{
 		b.summary(), b.values(), b.drawings(), b.findings(), b.notShown(), b.earlier(),
-		b.schedule(), b.assumed(), b.unread(), b.covered(), b.figures(), b.waivers(), cautions(),
+		b.schedule(), b.assumed(), b.unread(), b.covered(), b.figures(), b.waivers(), b.cautions(),
 	} {
 		if len(section.Notes)+len(section.Parts) > 0 {
 			p.Sections = append(p.Sections, section)

@@ -163,7 +163,7 @@ func TestSections(t *testing.T) {
 	has("sets", "Rules of an invented town <&>.")
 	has("figures", "1 | an invented town's amendments, 2022 printing")
 	has("waivers", "waivers.yaml, line 1: Waiver for guards/height at G9 excuses nothing")
-	for _, caution := range content.Cautions() {
+	for _, caution := range content.Cautions(nil) {
 		has("cautions", caution)
 	}
 	for _, row := range rows(section(t, p, "assumed")) {

@@ -63,7 +63,7 @@ func (b *builder) summary() Section {
 	if closest := b.closest(); closest != nil {
 		s.Parts = append(s.Parts, Part{Table: closest})
 	}
-	s.Parts = append(s.Parts, Part{Notes: []string{"The building department decides, by the code that it has adopted; licensed practice answers for what is built. This packet decides nothing."}})
+	s.Parts = append(s.Parts, Part{Notes: []string{content.Decides(b.sets) + " This packet decides nothing."}})
 	return s
 }
 

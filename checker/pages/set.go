@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"plumbrule/checker/catalog"
+	"plumbrule/checker/caution"
 	md "plumbrule/checker/markdown"
 	"plumbrule/checker/report/content"
 	"plumbrule/checker/result"
@@ -36,7 +37,7 @@ func (p *Pages) set(set *ruleset.Set) string {
 	}
 	page.List(append(head, fmt.Sprintf("%d checks with %d published figures, %d of common practice and %d recalled; every cell of a table is a figure",
 		len(set.Checks), n.Published, n.CommonPractice, n.Recalled))...)
-	page.Paragraph("What was adopted, by the building department and with its amendments, decides. *Published* figures were read in print, in the source named;",
+	page.Paragraph(md.Text(caution.Decides().In(set.Wording()))+" *Published* figures were read in print, in the source named;",
 		"*common practice* is what the trade does without a document; *recalled* figures are from memory and were not read.")
 	if set.Extends != "" {
 		p.changes(&page, set)

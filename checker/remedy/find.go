@@ -29,6 +29,8 @@ type Options struct {
 	// Accepted gives the words that the rule sets accept in answer to a check,
 	// in the order of their lists.
 	Accepted func(check string) []string
+	// Say says what is changed in the words of a set; nil leaves all as it is.
+	Say func(set, text string) string
 }
 
 // Find looks for remedies of all that is outside in a checked design and files
@@ -202,14 +204,23 @@ func (s *search) file(l *ladder) {
 		return
 	}
 	r := &l.rungs[l.next-1]
-	remedy := result.Remedy{Text: r.text(l.subject, s.design, &l.held.design), Changes: r.typed(s.design.Document)}
+	remedy := result.Remedy{Changes: r.typed(s.design.Document)}
 	for _, i := range l.subject.findings {
 		f := &s.design.Findings[i]
+		remedy.Text = r.text(l.subject, s.design, &l.held.design, func(text string) string { return s.say(f.Set, text) })
 		known := slices.ContainsFunc(f.Remedies, func(other result.Remedy) bool { return slices.Equal(other.Changes, remedy.Changes) })
 		if len(f.Remedies) < perFinding && !known {
 			f.Remedies = append(f.Remedies, remedy)
 		}
 	}
+}
+
+// say says a text in the words of a set.
+func (s *search) say(set, text string) string {
+	if s.options.Say == nil {
+		return text
+	}
+	return s.options.Say(set, text)
 }
 
 // typed gives the changes of a rung that was tried, as they are typed in.

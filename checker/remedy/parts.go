@@ -40,7 +40,7 @@ func roundRail(g *ground) [][]rung {
 		return nil
 	}
 	one := change{pointer: at.Parent.Pointer, from: at.Text, to: g.round()}
-	one.said = "a round handrail of " + one.to.Member("diameter").Value.Text + " instead of a " + at.Text
+	one.said, one.values = "a round handrail of {} instead of a {}", []string{one.to.Member("diameter").Value.Text, at.Text}
 	return single(one)
 }
 
@@ -66,7 +66,7 @@ func (g *ground) handrail() *change {
 	)
 	return &change{
 		pointer: stair.Pointer + "/handrail", to: rail,
-		said: "a handrail " + height.Text + " high, round, " + profile.Member("diameter").Value.Text,
+		said: "a handrail {} high, round, {}", values: []string{height.Text, profile.Member("diameter").Value.Text},
 	}
 }
 
@@ -84,7 +84,8 @@ func guarded(g *ground) [][]rung {
 	for _, item := range guards.Value.Items {
 		if mark := item.Member("mark"); mark != nil {
 			ladder = append(ladder, rung{changes: []change{{
-				pointer: edge.Pointer + "/guard", label: keyOf(edge) + " edge with guard", to: edit.Text(mark.Value.Text),
+				pointer: edge.Pointer + "/guard", to: edit.Text(mark.Value.Text),
+				said: "{} edge with guard {}", values: []string{keyOf(edge), mark.Value.Text},
 			}}})
 		}
 	}
@@ -101,8 +102,10 @@ func stairGuarded(g *ground) [][]rung {
 		member("height", g.in("36 in", "1000 mm")), member("opening", g.in("3-3/4 in", "95 mm")),
 		member("triangle_opening", g.in("5-1/2 in", "140 mm")),
 	)
-	said := "a guard on the stair " + guard.Members[0].Value.Text + " high, with openings of " + guard.Members[1].Value.Text
-	return single(change{pointer: stair.Pointer + "/guard", to: guard, said: said})
+	return single(change{
+		pointer: stair.Pointer + "/guard", to: guard,
+		said: "a guard on the stair {} high, with openings of {}", values: []string{guard.Members[0].Value.Text, guard.Members[1].Value.Text},
+	})
 }
 
 // stair is the one stair that a finding names a place in.
@@ -124,8 +127,10 @@ func standoff(g *ground) [][]rung {
 		return nil
 	}
 	base := part(member("kind", edit.Text("standoff")), member("uplift_and_lateral", edit.Flag(true)))
-	said := "post bases that stand off and hold down instead of " + kind.Text
-	return single(change{pointer: kind.Parent.Pointer, from: kind.Text, to: base, said: said})
+	return single(change{
+		pointer: kind.Parent.Pointer, from: kind.Text, to: base,
+		said: "post bases that stand off and hold down instead of {}", values: []string{kind.Text},
+	})
 }
 
 // screwed holds a ledger with lag screws or bolts of the usual diameter in the

@@ -34,7 +34,8 @@ type change struct {
 	label   string // what people call it; the key where it is empty
 	from    string // as typed; empty where something is added
 	to      *source.Node
-	said    string // the whole change in words, where its values would be too many
+	said    string // the whole change in words, where its values would be too many, with gaps for those it has
+	values  []string
 }
 
 // replace is a change of a value that is there.
@@ -81,21 +82,23 @@ func (c *change) alike(other *change) bool {
 }
 
 // words say a change: "13 risers instead of 12", "height 36 in instead of 34 in".
-func (c *change) words() string {
-	to := spelled(c.to)
-	switch {
-	case c.said != "":
-		return c.said
-	case c.to.Kind == source.Bool && c.from == "":
-		return c.name() + ": " + to
-	case c.to.Kind == source.Bool:
-		return c.name() + ": " + to + " instead of " + c.from
-	case c.from == "":
-		return c.name() + " " + to
-	case c.to.Kind == source.Number:
-		return to + " " + c.name() + " instead of " + c.from
+// Values stay as they are typed; what they are of is said in the words of a set.
+func (c *change) words(say func(string) string) string {
+	if c.said != "" {
+		return filled(say(c.said), c.values)
 	}
-	return c.name() + " " + to + " instead of " + c.from
+	name, to := say(c.name()), spelled(c.to)
+	switch {
+	case c.to.Kind == source.Bool && c.from == "":
+		return name + ": " + to
+	case c.to.Kind == source.Bool:
+		return name + ": " + to + " instead of " + c.from
+	case c.from == "":
+		return name + " " + to
+	case c.to.Kind == source.Number:
+		return to + " " + name + " instead of " + c.from
+	}
+	return name + " " + to + " instead of " + c.from
 }
 
 // spelled writes a value for people.
@@ -124,14 +127,14 @@ func spelled(n *source.Node) string {
 }
 
 // text says the change and what the changed design comes to.
-func (r *rung) text(of subject, before, after *result.Design) string {
+func (r *rung) text(of subject, before, after *result.Design, say func(string) string) string {
 	var said []string
 	for i := range r.changes {
 		// What is changed alike is named together: joists and ledger 2x10.
 		if c, next := r.changes[i], i+1; next < len(r.changes) && c.from != "" && c.alike(&r.changes[next]) {
-			said = append(said, c.name())
+			said = append(said, say(c.name()))
 		} else {
-			said = append(said, c.words())
+			said = append(said, c.words(say))
 		}
 	}
 	text := strings.Join(said, " and ")

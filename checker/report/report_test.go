@@ -33,7 +33,7 @@ func TestFormats(t *testing.T) {
 				t.Errorf("%s: %v", format.Name, err)
 			}
 			text := strings.Join(strings.Fields(out.String()), " ")
-			for _, want := range append(content.Cautions(), "irc-2021", "Model residential code", "docks and piers") {
+			for _, want := range append(content.Cautions(nil), "irc-2021", "Model residential code", "docks and piers") {
 				if !strings.Contains(text, want) {
 					t.Errorf("%s, %+v: no %q", format.Name, opts, want)
 				}

@@ -3,6 +3,7 @@ package result
 import (
 	"plumbrule/checker/measure"
 	"plumbrule/checker/source"
+	"plumbrule/checker/wording"
 )
 
 // Report is one run: the sets that were active and what they found in each
@@ -22,6 +23,8 @@ type Set struct {
 	NotCovered []string
 	// Figures counts the set's figures by how far they can be trusted.
 	Figures FigureCounts
+	// Wording says things in the set's own words.
+	Wording wording.Wording
 }
 
 // FigureCounts counts figures by status.

@@ -153,7 +153,7 @@ func (s *Set) Data() map[string]any {
 func (s *Set) Summary() result.Set {
 	summary := result.Set{
 		ID: s.ID, Edition: s.Edition, Title: s.Title, Publisher: s.Publisher, Scope: s.Scope,
-		NotCovered: slices.Clone(s.NotCovered), Place: s.Place, Extends: s.Extends,
+		NotCovered: slices.Clone(s.NotCovered), Place: s.Place, Extends: s.Extends, Wording: s.words,
 	}
 	count := func(status Status) {
 		switch status {

@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"plumbrule/checker/catalog"
+	"plumbrule/checker/caution"
+	"plumbrule/checker/remedy"
 	"plumbrule/checker/source"
 	"plumbrule/checker/wording"
 )
@@ -13,8 +15,8 @@ import (
 type Word struct{ Phrase, Says string }
 
 // words reads what the set calls things, over the words of the set below, and
-// describes its checks so. A phrase that no check of the set says is a mistake:
-// it was misspelt, or the checks have changed.
+// describes its checks so. A phrase that nothing under the set says is a
+// mistake: it was misspelt, or the checks have changed.
 func (l *loader) words(set *Set, root *source.Node, base *Set) {
 	phrases := map[string]string{}
 	if base != nil {
@@ -35,19 +37,37 @@ func (l *loader) words(set *Set, root *source.Node, base *Set) {
 	set.words = wording.New(phrases)
 	set.worded = map[string]*catalog.Check{}
 	said := map[string]bool{}
-	for i := range set.Checks {
-		check, replaced := l.checks.Find(set.Checks[i].ID).In(set.words)
-		set.worded[check.ID] = set.Checks[i].classed(check)
+	note := func(replaced []string) {
 		for _, phrase := range replaced {
 			said[phrase] = true
 		}
 	}
+	for i := range set.Checks {
+		check, replaced := l.checks.Find(set.Checks[i].ID).In(set.words)
+		set.worded[check.ID] = set.Checks[i].classed(check)
+		note(replaced)
+	}
 	if own == nil {
 		return
 	}
+	set.replaced(note)
 	for _, m := range own.Value.Members {
 		if !said[m.Key] {
-			l.problems.add(m.KeySpan, "no check of the set says %q, or a longer phrase of these always takes its place", m.Key)
+			l.problems.add(m.KeySpan, "no check of the set says %q, no caution and no remedy, or a longer phrase of these always takes its place", m.Key)
+		}
+	}
+}
+
+// replaced notes the phrases that the set says otherwise in what is said beside
+// its checks: the cautions, and the changes that mend what these find.
+func (s *Set) replaced(note func(phrases []string)) {
+	for _, line := range caution.All() {
+		note(line.Replaced(s.words))
+	}
+	for i := range s.Checks {
+		for _, text := range remedy.Says(s.Checks[i].ID) {
+			_, phrases := s.words.Replace(text)
+			note(phrases)
 		}
 	}
 }

@@ -18,6 +18,7 @@ type Wording struct {
 type entry struct {
 	from, to string
 	phrase   string // as given: that of a plural is the singular
+	begins   string // from at the beginning of a sentence
 }
 
 // New makes a wording of what takes the place of phrases. A phrase stands for
@@ -27,9 +28,9 @@ type entry struct {
 func New(phrases map[string]string) Wording {
 	var w Wording
 	for from, to := range phrases {
-		w.entries = append(w.entries, entry{from, to, from})
+		w.entries = append(w.entries, entry{from, to, from, capital(from)})
 		if _, given := phrases[plural(from)]; !given && endsInLetter(from) && endsInLetter(to) {
-			w.entries = append(w.entries, entry{plural(from), plural(to), from})
+			w.entries = append(w.entries, entry{plural(from), plural(to), from, capital(plural(from))})
 		}
 	}
 	slices.SortFunc(w.entries, func(a, b entry) int {
@@ -82,7 +83,7 @@ func (w Wording) at(text string, at int) (entry, bool) {
 	}
 	for _, e := range w.entries {
 		end := at + len(e.from)
-		if end > len(text) || text[at:end] != e.from && text[at:end] != capital(e.from) {
+		if end > len(text) || text[at:end] != e.from && text[at:end] != e.begins {
 			continue
 		}
 		if after, _ := utf8.DecodeRuneInString(text[end:]); !joins(after) {

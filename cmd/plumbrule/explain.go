@@ -10,9 +10,11 @@ import (
 
 	"plumbrule/checker"
 	"plumbrule/checker/catalog"
+	"plumbrule/checker/caution"
 	"plumbrule/checker/result"
 	"plumbrule/checker/ruleset"
 	"plumbrule/checker/waive"
+	"plumbrule/checker/wording"
 )
 
 func newExplainCommand(env environment) *cobra.Command {
@@ -64,7 +66,11 @@ func explain(out io.Writer, c *checker.Checker, name string, lit cells) error {
 	for _, set := range c.Sets() {
 		explainFigures(out, check, set, lit)
 	}
-	_, err := fmt.Fprintln(out, "\nThe building department and the code it adopted decide; figures marked recalled were not read in print.")
+	var wordings []wording.Wording
+	for _, set := range c.Sets() {
+		wordings = append(wordings, set.Wording())
+	}
+	_, err := fmt.Fprintf(out, "\n%s\nFigures marked recalled were not read in print.\n", caution.Decides().In(wordings...))
 	return err
 }
 

@@ -12,6 +12,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"plumbrule/checker/authoring"
+	"plumbrule/checker/ruleset"
 )
 
 func newSetsNewCommand(env environment) *cobra.Command {
@@ -40,9 +41,10 @@ func newSetsTestCommand(env environment) *cobra.Command {
 	return &cobra.Command{
 		Use:   "test DIR",
 		Short: "Test a rule set: its figures, the tests of its checks, its fixtures",
-		Long: "Test a rule set: read its figures and tables, run the Rego tests beside the checks that it brings\n" +
-			"and see that they reach every line, and check the designs in fixtures/<topic>/<check>/, whose names\n" +
-			"begin with what the check is to say: within, outside, not-shown or does-not-apply.\n\n" +
+		Long: "Test a rule set: read its figures and tables, see that something says each phrase of its words, run the\n" +
+			"Rego tests beside the checks that it brings and see that they reach every line, and check the designs in\n" +
+			"fixtures/<topic>/<check>/, whose names begin with what the check is to say: within, outside, not-shown\n" +
+			"or does-not-apply.\n\n" +
 			"Exit codes: 0 nothing is wrong; 1 something is; 2 there is no such set.",
 		Example: "  plumbrule sets test office",
 		Args:    cobra.ExactArgs(1),
@@ -78,6 +80,7 @@ func showTrial(out io.Writer, t *authoring.Trial) error {
 	fmt.Fprintf(out, "set        %s (%s), %s\n", t.Set.ID, t.Set.Edition, t.Set.File)
 	fmt.Fprintf(out, "figures    %d published, %d common practice, %d recalled, in %s\n",
 		n.Published, n.CommonPractice, n.Recalled, counted(len(t.Set.Checks), "check"))
+	fmt.Fprintf(out, "words      %s\n", ownWords(t.Set))
 	own := "none"
 	if len(t.Own) > 0 {
 		own = strings.Join(t.Own, ", ")
@@ -145,4 +148,12 @@ func bundle(cmd *cobra.Command, env environment, set, file string) error {
 		fmt.Fprintln(env.out, "It is for the Open Policy Agent only: the set extends a file, which a bundle does not carry.")
 	}
 	return nil
+}
+
+// ownWords counts the phrases that a set says otherwise.
+func ownWords(set *ruleset.Set) string {
+	if len(set.Words) == 0 {
+		return "none of its own"
+	}
+	return counted(len(set.Words), "phrase")
 }

@@ -20,7 +20,7 @@ func Revisions(to io.Writer, r *compare.Revisions) error {
 			Changes: each(r.Changes, convertChange), Findings: each(r.Matters, convertMatter),
 		},
 		Waivers: convertWaivers(r.Waivers),
-	})
+	}, r.Sets)
 }
 
 // Sets writes what rule sets make of a design beside each other as one JSON
@@ -40,11 +40,11 @@ func Sets(to io.Writer, s *compare.Sets) error {
 		Sets:     sets,
 		RuleSets: &ruleSets{Design: convertDesign(&s.Design), Subjects: subjects, Same: s.Same},
 		Waivers:  convertWaivers(s.Waivers),
-	})
+	}, s.Sets)
 }
 
-func write(to io.Writer, c comparison) error {
-	c.Version, c.Cautions = version, content.Cautions()
+func write(to io.Writer, c comparison, sets []result.Set) error {
+	c.Version, c.Cautions = version, content.Cautions(sets)
 	encoder := json.NewEncoder(to)
 	encoder.SetEscapeHTML(false)
 	encoder.SetIndent("", "  ")

@@ -33,7 +33,7 @@ func TestFitsItsSchema(t *testing.T) {
 		if err := schema.ValidateValue("compare", v); err != nil {
 			t.Errorf("%s: %v", name, err)
 		}
-		if cautions, _ := v["cautions"].([]any); len(cautions) != len(content.Cautions()) {
+		if cautions, _ := v["cautions"].([]any); len(cautions) != len(content.Cautions(nil)) {
 			t.Errorf("%s has %d cautions", name, len(cautions))
 		}
 	}

@@ -138,8 +138,8 @@ func closing(p *markdown.Page, sets []result.Set, waivers []result.Design) {
 	p.Block(lines...)
 	p.Heading(3, "Cautions")
 	lines = nil
-	for _, caution := range content.Cautions() {
-		lines = append(lines, "- "+caution)
+	for _, caution := range content.Cautions(sets) {
+		lines = append(lines, "- "+markdown.Plain(caution))
 	}
 	p.Block(lines...)
 }

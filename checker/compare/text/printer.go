@@ -90,7 +90,7 @@ func (p *printer) closing(sets []result.Set, waivers []result.Design) {
 		}
 	}
 	p.Heading("cautions")
-	for _, caution := range content.Cautions() {
+	for _, caution := range content.Cautions(sets) {
 		p.Paragraph(2, "-", caution)
 	}
 }

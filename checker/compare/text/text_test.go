@@ -95,7 +95,7 @@ func TestWhatAllSay(t *testing.T) {
 	verdict := regexp.MustCompile(`(?i)\b(un)?safe(ly|ty)?\b|\bcompl(y|ies|iant|iance)\b|\bpass(es|ed)?\b|\bapprov\w+`)
 	for name, write := range formats(t) {
 		got := strings.Join(strings.Fields(written(t, write)), " ")
-		for _, want := range append(content.Cautions(), "Town rules", "docks and piers", "is.yaml") {
+		for _, want := range append(content.Cautions(nil), "Town rules", "docks and piers", "is.yaml") {
 			if !strings.Contains(got, want) {
 				t.Errorf("%s: no %q", name, want)
 			}

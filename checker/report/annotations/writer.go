@@ -36,8 +36,8 @@ func (Writer) Write(to io.Writer, report result.Report) error {
 		sets(out, &report.Sets[i])
 	}
 	fmt.Fprintln(out, "  cautions:")
-	for _, caution := range content.Cautions() {
-		fmt.Fprintf(out, "  - %s\n", caution)
+	for _, caution := range content.Cautions(report.Sets) {
+		fmt.Fprintf(out, "  - %s\n", logged(caution))
 	}
 	return out.Flush()
 }

@@ -1,21 +1,50 @@
 package content
 
-// Cautions gives the remarks that stand in every report, whatever was found.
-func Cautions() []string {
-	return []string{
-		"Only the rule sets named here were run, on nothing but what the file shows. That something was not found is no proof that nobody can get hurt.",
-		"The building department decides, by the code that it has adopted and its local amendments. Editions differ.",
-		"Figures from span and footing tables hold for the loads, species, grade, moisture and layout they were worked out for. Beyond those, ask a licensed engineer.",
-		"A drawing is not a deck: look at what is built. Have it inspected before concrete is placed and again before framing is covered.",
-		"Have buried lines located before anybody digs.",
-		"Treated wood eats plain steel: use coatings listed for it, and do not mix metals.",
-		"Ledgers, guards and stairs are where people get hurt. Look at those findings before the others.",
-		"Hot tubs, roofs, planters, decks of several storeys and attachment to a cantilevered floor of the house are outside such tables: each needs an engineer.",
+import (
+	"plumbrule/checker/caution"
+	"plumbrule/checker/result"
+	"plumbrule/checker/wording"
+)
+
+// Cautions gives the remarks that stand in every report, whatever was found, in
+// the words of its sets.
+func Cautions(sets []result.Set) []string {
+	lines := caution.Closing()
+	said := make([]string, len(lines))
+	for i, line := range lines {
+		said[i] = line.In(wordings(sets)...)
 	}
+	return said
 }
 
 // Caution is the one line left of the cautions where a report has room for no
 // more.
-func Caution() string {
-	return "nothing found is no proof; the building department and licensed practice decide"
+func Caution(sets []result.Set) string { return caution.Short().In(wordings(sets)...) }
+
+// Decides says who decides, in the words of the sets.
+func Decides(sets []result.Set) string { return caution.Decides().In(wordings(sets)...) }
+
+// Agreed says terms in the words of the sets where all of them say it alike, and
+// as they are where they do not: what stands once for all sets has room for one
+// word.
+func Agreed(sets []result.Set) func(term string) string {
+	return func(term string) string {
+		said := term
+		for i := range sets {
+			way := sets[i].Wording.Say(term)
+			if i > 0 && way != said {
+				return term
+			}
+			said = way
+		}
+		return said
+	}
+}
+
+func wordings(sets []result.Set) []wording.Wording {
+	list := make([]wording.Wording, len(sets))
+	for i := range sets {
+		list[i] = sets[i].Wording
+	}
+	return list
 }

@@ -12,7 +12,7 @@ func convert(r *result.Report, previous items.Previous) report {
 		Version:  version,
 		Sets:     each(r.Sets, convertSet),
 		Designs:  each(r.Designs, convertDesign),
-		Cautions: content.Cautions(),
+		Cautions: content.Cautions(r.Sets),
 	}
 	for i := range r.Designs {
 		if r.Designs[i].Kind != "" {

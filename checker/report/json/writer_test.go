@@ -138,7 +138,7 @@ func TestCore(t *testing.T) {
 	if err := decoder.Decode(&report); err != nil {
 		t.Fatal(err)
 	}
-	if report.Version != 1 || len(report.Designs) != 5 || report.Sets[0].ID != "irc-2021" || len(report.Cautions) != len(content.Cautions()) {
+	if report.Version != 1 || len(report.Designs) != 5 || report.Sets[0].ID != "irc-2021" || len(report.Cautions) != len(content.Cautions(nil)) {
 		t.Errorf("version %d, %d designs, sets %v", report.Version, len(report.Designs), report.Sets)
 	}
 	d := report.Designs[0]

@@ -21,10 +21,11 @@ func convert(report *result.Report) suites {
 }
 
 func convertDesign(report *result.Report, d *result.Design) suite {
+	sets := content.SetsOf(report, d)
 	s := suite{
 		Name:       content.Printable(d.File),
 		Properties: &properties{about(report, d)},
-		Out:        "rule sets in use: " + content.SetNames(content.SetsOf(report, d)) + "\n" + strings.Join(content.Cautions(), "\n") + "\n",
+		Out:        "rule sets in use: " + content.SetNames(sets) + "\n" + strings.Join(content.Cautions(sets), "\n") + "\n",
 	}
 	for i := range d.Problems {
 		s.Cases = append(s.Cases, problemCase(d, &d.Problems[i]))

@@ -165,7 +165,7 @@ func TestEveryLetterHasItsCautions(t *testing.T) {
 	canned := reporttest.Canned(t)
 	for _, designs := range [][]result.Design{canned.Designs, canned.Designs[4:], canned.Designs[2:3], nil} {
 		text := write(t, letter.Options{}, result.Report{Sets: canned.Sets, Designs: designs})
-		for _, want := range append(content.Cautions(), "irc-2021", "Does not cover: roofs and hot tubs") {
+		for _, want := range append(content.Cautions(nil), "irc-2021", "Does not cover: roofs and hot tubs") {
 			if !strings.Contains(text, want) {
 				t.Errorf("%d designs: no %q", len(designs), want)
 			}

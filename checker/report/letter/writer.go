@@ -78,8 +78,8 @@ func (p *printer) closing(report *result.Report) {
 
 	p.heading(2, "Cautions")
 	lines = nil
-	for _, caution := range content.Cautions() {
-		lines = append(lines, "- "+caution)
+	for _, caution := range content.Cautions(report.Sets) {
+		lines = append(lines, "- "+plain(caution))
 	}
 	p.block(lines...)
 }

@@ -45,7 +45,7 @@ type resultProperties struct {
 }
 
 func propertiesOf(report *result.Report) runProperties {
-	p := runProperties{Sets: []setProperties{}, Designs: []designProperties{}, Cautions: content.Cautions()}
+	p := runProperties{Sets: []setProperties{}, Designs: []designProperties{}, Cautions: content.Cautions(report.Sets)}
 	for i := range report.Sets {
 		s := &report.Sets[i]
 		p.Sets = append(p.Sets, setProperties{s.ID, s.Edition, s.Title, s.Publisher, s.Scope, s.NotCovered})

@@ -62,7 +62,7 @@ func rules(report *result.Report) []descriptor {
 			d.Full = &text{why[id]}
 		}
 		slices.Sort(mend[id])
-		d.Help = helpOn(id, why[id], mend[id])
+		d.Help = helpOn(id, why[id], mend[id], content.Decides(report.Sets))
 		topic, _, _ := strings.Cut(id, "/")
 		d.Properties = &ruleProperties{Tags: []string{d.consequence, topic}}
 		list = append(list, *d)
@@ -83,7 +83,7 @@ func unreadableRule() descriptor {
 
 // helpOn says of a check why it matters, how to mend what it finds, and who
 // decides.
-func helpOn(id, why string, mend []string) *help {
+func helpOn(id, why string, mend []string, decides string) *help {
 	var plain, marked []string
 	if why != "" {
 		plain, marked = append(plain, why), append(marked, why)
@@ -94,8 +94,7 @@ func helpOn(id, why string, mend []string) *help {
 	}
 	plain = append(plain, "More: plumbrule explain "+id)
 	marked = append(marked, "More: `plumbrule explain "+id+"`")
-	const deference = "The building department and licensed practice decide."
-	return &help{Text: strings.Join(append(plain, deference), "\n"), Markdown: strings.Join(append(marked, deference), "\n\n")}
+	return &help{Text: strings.Join(append(plain, decides), "\n"), Markdown: strings.Join(append(marked, decides), "\n\n")}
 }
 
 // notifications describes what a run may have to say about itself.

@@ -15,7 +15,7 @@ func (p *printer) closing(report *result.Report) {
 	}
 	p.sets(report.Sets)
 	p.heading("cautions")
-	for _, caution := range content.Cautions() {
+	for _, caution := range content.Cautions(report.Sets) {
 		p.paragraph(2, "-", caution)
 	}
 }
@@ -45,5 +45,5 @@ func (p *printer) sets(sets []result.Set) {
 // compactClosing says in two lines what no report may leave out.
 func (p *printer) compactClosing(report *result.Report) {
 	p.paragraph(0, "rule sets in use:", content.SetNames(report.Sets))
-	p.paragraph(0, "caution:", content.Caution())
+	p.paragraph(0, "caution:", content.Caution(report.Sets))
 }

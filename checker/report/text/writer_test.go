@@ -218,13 +218,13 @@ func TestEveryReportHasItsCautions(t *testing.T) {
 	}
 	for name, report := range reports {
 		full := write(t, text.Options{}, report)
-		for _, want := range append(content.Cautions(), "irc-2021: Model residential code, deck parts, edition 2021", "does not cover: roofs") {
+		for _, want := range append(content.Cautions(nil), "irc-2021: Model residential code, deck parts, edition 2021", "does not cover: roofs") {
 			if !strings.Contains(full, want) {
 				t.Errorf("%s: no %q", name, want)
 			}
 		}
 		compact := write(t, text.Options{Compact: true}, report)
-		for _, want := range []string{content.Caution(), "irc-2021 (edition 2021), common-practice (edition 1)"} {
+		for _, want := range []string{content.Caution(nil), "irc-2021 (edition 2021), common-practice (edition 1)"} {
 			if !strings.Contains(compact, want) {
 				t.Errorf("%s, compact: no %q", name, want)
 			}

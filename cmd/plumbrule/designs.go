@@ -13,6 +13,7 @@ import (
 	"plumbrule/checker"
 	"plumbrule/checker/report/content"
 	"plumbrule/checker/result"
+	"plumbrule/checker/source"
 )
 
 // standardInput is the name by which standard input is asked for.
@@ -33,7 +34,7 @@ func readDesigns(env environment, args []string) ([]checker.Input, error) {
 				return nil, errors.New("standard input can be named once only")
 			}
 			stdin = true
-			data, err := io.ReadAll(env.in)
+			data, err := readBounded(env.in)
 			inputs = append(inputs, checker.Input{Name: standardInput, Data: data, Err: err})
 			continue
 		}
@@ -42,11 +43,26 @@ func readDesigns(env environment, args []string) ([]checker.Input, error) {
 			return nil, err
 		}
 		for _, name := range names {
-			data, err := os.ReadFile(name)
+			data, err := readFile(name)
 			inputs = append(inputs, checker.Input{Name: filepath.ToSlash(name), Data: data, Err: plain(err)})
 		}
 	}
 	return inputs, nil
+}
+
+// readFile reads a description, of which it takes no more than it needs to see
+// that it is too large.
+func readFile(name string) ([]byte, error) {
+	file, err := os.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer func() { _ = file.Close() }() // nothing was written
+	return readBounded(file)
+}
+
+func readBounded(from io.Reader) ([]byte, error) {
+	return io.ReadAll(io.LimitReader(from, source.MaxBytes+1))
 }
 
 // readDesign reads the one design that an argument names.
@@ -65,8 +81,14 @@ func readDesign(env environment, arg string) (checker.Input, error) {
 // nil where nothing is.
 func refuse(env environment, name string, problems []result.Problem) error {
 	for _, p := range problems {
-		fmt.Fprintf(env.err, "%s:%d:%d: cannot read: %s\n", content.Printable(name),
-			max(p.Span.Start.Line, 1), max(p.Span.Start.Column, 1), content.Printable(p.Message))
+		place := ""
+		if at := p.Span.Start; at.Line > 0 {
+			place = fmt.Sprintf(":%d:%d", at.Line, at.Column)
+		}
+		fmt.Fprintf(env.err, "%s%s: cannot read: %s\n", content.Printable(name), place, content.Printable(p.Message))
+		if p.Hint != "" {
+			fmt.Fprintf(env.err, "  hint: %s\n", content.Printable(p.Hint))
+		}
 	}
 	if len(problems) > 0 {
 		return &exitError{exitUnreadable, nil}

@@ -215,7 +215,7 @@ func joined(a, b string) string {
 
 func nearest(word string, candidates []string) string {
 	if near := catalog.Nearest(word, candidates); near != "" {
-		return "; the nearest is " + near
+		return "; did you mean " + near + "?"
 	}
 	return ""
 }

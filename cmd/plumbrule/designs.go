@@ -99,8 +99,12 @@ func refuse(env environment, name string, problems []result.Problem) error {
 // plain takes the path out of a file error; the report names the file already.
 func plain(err error) error {
 	var path *fs.PathError
-	if errors.As(err, &path) {
+	var link *os.LinkError
+	switch {
+	case errors.As(err, &path):
 		return path.Err
+	case errors.As(err, &link):
+		return link.Err
 	}
 	return err
 }

@@ -32,7 +32,7 @@ const rise = `# METADATA
 #   applies_when: a ladder is described
 #   figures:
 #     max: {type: length, relation: at most, about: greatest step}
-#     few: {type: count, relation: at least, about: least steps, optional: true}
+#     few: {type: count, unit: [step, steps], relation: at least, about: least steps, optional: true}
 #   values: {n: count}
 #   messages:
 #     outside: "step {n} rises {have}, the limit is {limit}"
@@ -78,7 +78,7 @@ func TestLoadReadsMetadata(t *testing.T) {
 	}
 	want := []catalog.Figure{
 		{Name: "max", Kind: catalog.Length, Relation: result.AtMost, About: "greatest step"},
-		{Name: "few", Kind: catalog.Count, Relation: result.AtLeast, About: "least steps", Optional: true},
+		{Name: "few", Kind: catalog.Count, Relation: result.AtLeast, About: "least steps", Unit: catalog.Unit{One: "step", Many: "steps"}, Optional: true},
 	}
 	if diff := cmp.Diff(want, check.Figures); diff != "" {
 		t.Errorf("figures:\n%s", diff)
@@ -108,6 +108,10 @@ func TestLoadRefuses(t *testing.T) {
 		{"metadata is no YAML", "#   why: \"Feet", "#   why: \"Feet\" \"", "step_rise.rego:8:"},
 		{"unknown figure type", "type: length", "type: lenght", "step_rise.rego:11:19: "},
 		{"no relation", "relation: at most, ", "", `step_rise.rego:24:42: figure "max" does not say on which side`},
+		{"count of nothing", "unit: [step, steps], ", "", `step_rise.rego:12:12: the figure that is a count lacks the key "unit" (add it, for example unit: ["riser","risers"])`},
+		{"one noun", "unit: [step, steps]", "unit: [steps]", "step_rise.rego:12:32: expected exactly 2"},
+		{"share of nothing", "type: count, unit: [step, steps]", "type: ratio", `step_rise.rego:12:12: the figure that is a ratio lacks the key "unit"`},
+		{"unit of a length", "{type: length,", "{type: length, unit: [inch, inches],", "only a count or a ratio has one"},
 		{"keys without table", "about: greatest step}", "about: greatest step, keys: [a]}", `step_rise.rego:11:7: figure "max" has keys`},
 		{"figure's name", "#     few:", "#     Few:", `step_rise.rego:12:7: "Few" cannot name a figure`},
 		{"placeholder", "rises {have}", "rises {heve}", `step_rise.rego:15:16: the line names {heve}, which is none of have, limit, margin, n; did you mean have?`},

@@ -219,7 +219,8 @@ func (r *run) compare(one *result.Result, row row, declared *catalog.Figure, giv
 	}
 	for name, value := range map[string]*result.Value{"have": one.Have, "limit": one.Limit, "margin": one.Margin} {
 		if value != nil {
-			texts[name] = value.Text
+			texts[name] = value.Text // a message has its own words for what is counted
+			value.Text = declared.Unit.After(value.Text)
 		}
 	}
 	return nil

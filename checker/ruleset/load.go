@@ -153,7 +153,7 @@ func (l *loader) figure(declared *catalog.Figure, m source.Member, clause string
 		if bad != nil {
 			l.problems.add(bad.span, "figure %q: %s", f.Name, bad.message)
 		}
-		f.Value, f.Text = value, text
+		f.Value, f.Text = value, declared.Unit.After(text)
 		f.Status, f.Source = l.trust(m.Value, l.sources, &l.problems)
 	}
 	if own != "" {

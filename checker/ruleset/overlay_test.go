@@ -114,7 +114,7 @@ func TestOverlayChangesFigures(t *testing.T) {
 			[]string{"8 in (state A1)", "7-3/4 in (trial T1)"}},
 		{"spare", "2 in", "A1.9", "", "added by State of Trial, A1.9", ruleset.Recalled, nil},
 		{"load", "40 psf", "B2", "Act of the state", "confirmed by the town office, B2; as in trial T1", ruleset.Published, []string{"40 psf (trial T1)"}},
-		{"many", "4", "B3", "", "confirmed by the town office, B3; as in trial T1", ruleset.Recalled, []string{"4 (trial T1)"}},
+		{"many", "4 steps", "B3", "", "confirmed by the town office, B3; as in trial T1", ruleset.Recalled, []string{"4 steps (trial T1)"}},
 		{"pull", "200 lb", "T1", "", "", ruleset.CommonPractice, nil},
 	}
 	for _, tt := range tests {
@@ -199,7 +199,7 @@ func TestOverlayTakesAChecksOut(t *testing.T) {
 		t.Error("figures of a check that is off are gone, others may read them")
 	}
 	again := byName(t, l, "town").Check("kinds/reader")
-	if again.Off != nil || again.Figure("few").Text != "8" || again.Clause != "B5" {
+	if again.Off != nil || again.Figure("few").Text != "8 steps" || again.Clause != "B5" {
 		t.Errorf("brought back: %+v", again)
 	}
 }

@@ -40,8 +40,8 @@ const every = `# METADATA
 #     pull: {type: force, relation: at least, about: a force}
 #     pitch: {type: angle, relation: at most, about: an angle}
 #     fall: {type: slope, relation: at most, about: a slope}
-#     part: {type: ratio, relation: at most, about: a ratio}
-#     many: {type: count, relation: at least, about: a count}
+#     part: {type: ratio, unit: of the span, relation: at most, about: a ratio}
+#     many: {type: count, unit: [step, steps], relation: at least, about: a count}
 #     lit: {type: flag, about: a flag}
 #     word: {type: words, about: a word}
 #     words: {type: list, about: some words}
@@ -69,7 +69,7 @@ const reader = `# METADATA
 #   applies_when: anything is shown
 #   reads: [kinds/every-one]
 #   figures:
-#     few: {type: count, relation: at most, about: a count}
+#     few: {type: count, unit: [step, steps], relation: at most, about: a count}
 #   messages: {outside: "too many"}
 package checks.kinds.reader
 
@@ -300,6 +300,7 @@ func TestTableRefused(t *testing.T) {
 		{"published without source", "published, source: sheet", "published", "trial/tables/spans.yaml:11:18: a published figure names the source"},
 		{"other name", "table: spans", "table: span", `trial/tables/spans.yaml:1:8: the table is called "span", its file "spans"`},
 		{"other keys", "name: group", "name: species", "trial/tables/spans.yaml:7:3: the check asks for the keys group, spacing, load in this order"},
+		{"a count of nothing", "{name: spacing, type: length}", "{name: spacing, type: count}", `lacks the key "unit"`},
 		{"other cells", "value: length", "value: count", "trial/tables/spans.yaml:4:8: the check asks for cells of type length"},
 		{"unknown key", "note: of the table", "notes: of the table", "trial/tables/spans.yaml:5:1: "},
 		{"syntax", "columns: [", "columns: ]", `trial/set.yaml:27:22: table "spans": trial/tables/spans.yaml:10:`},

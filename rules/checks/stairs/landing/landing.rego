@@ -9,7 +9,7 @@
 #   applies_when: a stair is described
 #   figures:
 #     min: {type: length, relation: at least, about: least depth in the direction of travel}
-#     few: {type: count, relation: at most, optional: true, about: risers up to which no landing is asked for at the top of a stair whose doors keep clear of it}
+#     few: {type: count, unit: [riser, risers], relation: at most, optional: true, about: risers up to which no landing is asked for at the top of a stair whose doors keep clear of it}
 #   values: {where: words, risers: count, few: count}
 #   messages:
 #     outside: "the landing ({where}) is {have} deep in the direction of travel, the limit is {limit}"

@@ -68,10 +68,10 @@ func checkError(tb testing.TB, e *Error, data []byte) {
 
 func TestBrokenText(t *testing.T) {
 	for _, b := range []broken{
-		{"", "1:1 the file is empty", "", ""},
-		{" \n\t\n", "1:1 the file is empty", "", ""},
-		{"\ufeff", "1:1 the file is empty", "", ""},
-		{"\ufeff\n", "1:1 the file is empty", "", ""},
+		{"", "- the file is empty", "", ""},
+		{" \n\t\n", "- the file is empty", "", ""},
+		{"\ufeff", "- the file is empty", "", ""},
+		{"\ufeff\n", "- the file is empty", "", ""},
 		{"a: 1\nb: é\x00y\n", "2:5 a NUL byte in the text", "\x00", "delete"},
 		{"a: 1\nb: x\x1by\n", "2:5 a control character (U+001B) in the text", "\x1b", "delete"},
 		{"a: 1\nb: caf\xe9\n", "2:7 the byte 0xE9 is not UTF-8 text", "\xe9", "UTF-8"},

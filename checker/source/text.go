@@ -38,7 +38,7 @@ func (r *reader) checkText() *Error {
 		i += size
 	}
 	if r.skipSpace(r.starts[0]) == len(r.data) {
-		return r.refuse(r.starts[0], r.starts[0], "", "the file is empty")
+		return r.refuseFile("", "the file is empty")
 	}
 	return nil
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io"
@@ -35,6 +36,9 @@ func readDesigns(env environment, args []string) ([]checker.Input, error) {
 			}
 			stdin = true
 			data, err := readBounded(env.in)
+			if errors.Is(err, context.Canceled) {
+				return nil, errInterrupted()
+			}
 			inputs = append(inputs, checker.Input{Name: standardInput, Data: data, Err: err})
 			continue
 		}
@@ -109,7 +113,9 @@ func plain(err error) error {
 	return err
 }
 
-// find lists the designs that an argument stands for, in order of their names.
+// find lists the designs that an argument stands for, in order of their names. A
+// directory that cannot be searched is among them, since nobody knows what it
+// holds.
 func find(arg string) ([]string, error) {
 	if info, err := os.Stat(arg); err != nil || !info.IsDir() {
 		return []string{arg}, nil //nolint:nilerr // a missing file is reported like an unreadable one
@@ -117,7 +123,8 @@ func find(arg string) ([]string, error) {
 	var names []string
 	err := filepath.WalkDir(arg, func(path string, entry fs.DirEntry, err error) error {
 		if err != nil {
-			return err
+			names = append(names, path) // reading it fails too, and the report says so
+			return fs.SkipDir
 		}
 		if entry.IsDir() && path != arg && strings.HasPrefix(entry.Name(), ".") {
 			return fs.SkipDir

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"runtime/debug"
 
 	"github.com/spf13/cobra"
 )
@@ -11,7 +12,7 @@ import (
 // run executes the command line and gives the exit code.
 func run(ctx context.Context, env environment, args []string) int {
 	out := &outlet{to: env.out}
-	env.out = out
+	env.out, env.in = out, interruptible{ctx, env.in}
 	root := newRootCommand(env)
 	root.SetArgs(args)
 	err := root.ExecuteContext(ctx)
@@ -31,8 +32,9 @@ func run(ctx context.Context, env environment, args []string) int {
 
 func newRootCommand(env environment) *cobra.Command {
 	root := &cobra.Command{
-		Use:   "plumbrule",
-		Short: "Check a written description of a residential deck against rule sets",
+		Use:     "plumbrule",
+		Short:   "Check a written description of a residential deck against rule sets",
+		Version: version(),
 		Long: "plumbrule reads a deck as it is typed in (YAML or JSON), works out what it is, checks it\n" +
 			"against rule sets and prints warnings: what is outside, by how much, under which clause,\n" +
 			"how to mend it, and what the drawings do not show. The building department decides.",
@@ -59,6 +61,14 @@ func newRootCommand(env environment) *cobra.Command {
 		newSchemaCommand(env),
 	)
 	return root
+}
+
+// version is what the program was built from, as far as the build says it.
+func version() string {
+	if info, ok := debug.ReadBuildInfo(); ok && info.Main.Version != "" {
+		return info.Main.Version
+	}
+	return "(unknown)"
 }
 
 // newHelpCommand takes the place of the library's, which answers a command that

@@ -64,7 +64,11 @@ func (r *runFlags) startOne(cmd *cobra.Command, env environment, in *checker.Inp
 // like all there is.
 func stopped(ctx context.Context) error {
 	if ctx.Err() != nil {
-		return &exitError{exitFailed, errors.New("interrupted; nothing was written")}
+		return errInterrupted()
 	}
 	return nil
+}
+
+func errInterrupted() error {
+	return &exitError{exitFailed, errors.New("interrupted; nothing was written")}
 }

@@ -1,89 +1,114 @@
 package schema
 
 import (
+	"slices"
 	"strconv"
 	"strings"
-
-	"plumbrule/checker/measure"
 )
 
-// Quantity is the kind of value that a schema asks for at a place, as far as equal values of it may be spelled
-// differently.
-type Quantity uint8
-
-// The kinds of quantity. Plain is everything that means what it spells.
-const (
-	Plain Quantity = iota
-	Length
-	Pressure
-	Force
-	Angle
-	Slope
-	Size
-	// Point is a place on the plan: a list of two lengths that is one value.
-	Point
-)
-
-// QuantityAt gives the kind of quantity that the named schema asks for at a JSON pointer of a document (plain tokens).
-// It is Plain where the schema or the place is unknown.
-func QuantityAt(name, pointer string) Quantity {
-	p, err := lookup(name)
-	if err != nil {
-		return Plain
-	}
-	here := p.object(nil)
-	point := false
-	for _, token := range strings.Split(pointer, "/")[1:] {
-		next := p.under(here, strings.NewReplacer("~1", "/", "~0", "~").Replace(token))
-		point = strings.HasSuffix(text(next["$ref"]), "/point")
-		here = p.resolve(next)
-	}
-	if point {
-		return Point
-	}
-	return p.kindOf(here)
+// Field is what a schema says of one field of a document.
+type Field struct {
+	Description string // "" where the schema has none
+	// OwnNames are the steps of the path that the schema leaves to the author of a document, such as the name of an edge,
+	// and that the path spells out instead of writing them in brackets.
+	OwnNames []string
 }
 
-// under gives the schema object of a member or an entry, references not followed.
-func (p *published) under(s map[string]any, token string) map[string]any {
-	if properties, ok := s["properties"].(map[string]any); ok {
-		if member, ok := properties[token].(map[string]any); ok {
-			return member
+// FieldAt finds a field in the named schema by its path: guards[].height, platforms[].edges.<edge>.drop. Brackets stand
+// for any entry of a list and for any name that the author of a document gives. ok is false where the schema has no such
+// field, or is unknown.
+func FieldAt(name, path string) (field Field, ok bool) {
+	p, err := lookup(name)
+	if err != nil {
+		return Field{}, false
+	}
+	var steps []string
+	for step := range strings.SplitSeq(path, ".") {
+		key, list := strings.CutSuffix(step, "[]")
+		steps = append(steps, key)
+		if list {
+			steps = append(steps, anyEntry)
 		}
 	}
-	if _, err := strconv.Atoi(token); err == nil {
-		if entry, ok := s["items"].(map[string]any); ok {
-			return entry
+	here, own := p.follow(steps)
+	for _, s := range p.widened(here) {
+		if field.Description = text(s["description"]); field.Description != "" {
+			break
 		}
 	}
-	rest, _ := s["additionalProperties"].(map[string]any)
-	return rest
+	field.OwnNames = own
+	return field, len(here) > 0
+}
+
+// anyEntry is the step into a list; one of a pointer is a number.
+const anyEntry = "[]"
+
+// follow gives the schema objects, references not followed, that speak of what the steps lead to from the root. There
+// are several where the schema says of one value what may stand there by cases. Own are the steps that are names which
+// the schema leaves open, without their brackets.
+func (p *published) follow(steps []string) (here []map[string]any, own []string) {
+	here = []map[string]any{p.object(nil)}
+	for _, step := range steps {
+		next, open := p.under(p.widened(here), step)
+		if open {
+			own = append(own, step)
+		}
+		here = next
+	}
+	return here, own
+}
+
+// under gives the schema objects of a member or an entry. Open says that the step is a name that these leave to the
+// author and stands without brackets.
+func (p *published) under(all []map[string]any, step string) (next []map[string]any, open bool) {
+	_, err := strconv.Atoi(step)
+	entry := err == nil || step == anyEntry
+	for _, s := range all {
+		properties, _ := s["properties"].(map[string]any)
+		if member, ok := properties[step].(map[string]any); ok {
+			next = append(next, member)
+		}
+		if item, ok := s["items"].(map[string]any); ok && entry {
+			next = append(next, item)
+		}
+	}
+	if len(next) > 0 || step == anyEntry {
+		return next, false
+	}
+	for _, s := range all {
+		if member, ok := s["additionalProperties"].(map[string]any); ok {
+			next = append(next, member)
+		}
+	}
+	return next, len(next) > 0 && !strings.HasPrefix(step, "<")
+}
+
+// widened adds to schema objects those that they refer to or are put together from.
+func (p *published) widened(here []map[string]any) []map[string]any {
+	all := slices.Clone(here)
+	for i := 0; i < len(all); i++ { // grows as it goes
+		s := all[i]
+		if _, refers := s["$ref"]; refers {
+			all = append(all, p.resolve(s))
+		}
+		for _, keyword := range []string{"then", "else"} {
+			if branch, ok := s[keyword].(map[string]any); ok {
+				all = append(all, branch)
+			}
+		}
+		for _, keyword := range []string{"allOf", "anyOf", "oneOf"} {
+			branches, _ := s[keyword].([]any)
+			for _, branch := range branches {
+				if b, ok := branch.(map[string]any); ok {
+					all = append(all, b)
+				}
+			}
+		}
+	}
+	return all
 }
 
 func text(v any) string {
 	s, _ := v.(string)
 	return s
-}
-
-// kindOf gives the quantity that a schema object asks for, itself or unless a word stands instead.
-func (p *published) kindOf(s map[string]any) Quantity {
-	pattern := text(s["pattern"])
-	if pattern == "" {
-		pattern = text(p.inner(s, "else")["pattern"])
-	}
-	switch pattern {
-	case measure.LengthPattern:
-		return Length
-	case measure.PressurePattern:
-		return Pressure
-	case measure.ForcePattern:
-		return Force
-	case measure.AnglePattern:
-		return Angle
-	case measure.SlopePattern:
-		return Slope
-	case measure.NominalPattern, measure.ActualPattern:
-		return Size
-	}
-	return Plain
 }

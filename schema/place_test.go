@@ -1,6 +1,9 @@
 package schema
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 func TestQuantityAt(t *testing.T) {
 	for pointer, want := range map[string]Quantity{
@@ -31,5 +34,33 @@ func TestQuantityAt(t *testing.T) {
 	}
 	if got := QuantityAt("roof", "/site/live_load"); got != Plain {
 		t.Errorf("an unknown schema gives %d", got)
+	}
+}
+
+func TestFieldAt(t *testing.T) {
+	for path, want := range map[string]struct {
+		ok        bool
+		described string // how the description begins
+		own       int
+	}{
+		"guards[].height":                          {true, "From the ", 0},
+		"guards.height":                            {false, "", 0}, // a list without its brackets
+		"guards[].hight":                           {false, "", 0},
+		"platforms[].edges.<edge>.drop":            {true, "Height of the walking surface", 0},
+		"platforms[].edges.front.drop":             {true, "Height of the walking surface", 1},
+		"lumber.<name>.grade":                      {true, "Grade as it is stamped.", 0},
+		"lumber.<name>.stamp":                      {false, "", 0},
+		"stairs[].<name>":                          {false, "", 0}, // stairs leave no name open
+		"platforms[].joists.hangers.skewed_at":     {true, "Names of the edges", 0},
+		"house.openings[].threshold_above_decking": {true, "", 0},
+		"": {false, "", 0},
+	} {
+		got, ok := FieldAt("design", path)
+		if ok != want.ok || len(got.OwnNames) != want.own || !strings.HasPrefix(got.Description, want.described) {
+			t.Errorf("%s: %v, %+v", path, ok, got)
+		}
+	}
+	if _, ok := FieldAt("roof", "guards[].height"); ok {
+		t.Error("an unknown schema has a field")
 	}
 }

@@ -36,7 +36,12 @@ func (p *published) wrongKind(l leaf, n *source.Node) Problem {
 // kindHint repairs the commonest slips: one entry without its dash, a YAML 1.1 truth value, a number meant as a name.
 func kindHint(owner map[string]any, n *source.Node) string {
 	wants := kinds(owner)
-	switch {
+	only, _ := owner["then"].(map[string]any)
+	switch word := text(only["const"]); {
+	case word != "" && n.Text == "true":
+		return "write what the drawing shows of it"
+	case word != "" && n.Text == "false":
+		return "write " + word
 	case wants["array"] && n.Kind == source.Object:
 		return "a single entry of a list needs a dash before it, or [ ] around it"
 	case wants["boolean"] && n.Kind == source.String:
@@ -96,6 +101,12 @@ func (p *published) wrongValue(l leaf, n *source.Node) (message, hint string) {
 
 // wrongWord words a value that is none of the few allowed.
 func wrongWord(l leaf, n *source.Node) (message, hint string) {
+	if word := text(l.owner["const"]); word != "" && text(l.owner["title"]) != "" {
+		if slices.Contains([]string{"no", "n", "not", "off", "false", "-"}, strings.ToLower(n.Text)) || nearest(n.Text, []string{word}) != "" {
+			hint = "write " + word
+		}
+		return fmt.Sprintf("expected keys with values for %s or the word %s, found %s", titled(l.owner), word, found(n)), hint
+	}
 	if only := l.owner["const"]; l.keyword == "const" && len(wordsOf(l.owner)) == 0 {
 		why, _ := l.owner["$comment"].(string)
 		return fmt.Sprintf("expected %v, found %s", only, found(n)), why
@@ -165,6 +176,9 @@ func (p *published) expected(s map[string]any) string {
 	} {
 		if wants[kind.kind] {
 			ways = append(ways, kind.plain)
+		}
+		if word := text(p.inner(s, "then")["const"]); kind.kind == "string" && wants["string"] && word != "" {
+			ways[len(ways)-1] = "the word " + word
 		}
 	}
 	return strings.Join(ways, " or ")

@@ -32,7 +32,7 @@ const rise = `# METADATA
 #   applies_when: a ladder is described
 #   figures:
 #     max: {type: length, relation: at most, about: greatest step}
-#     few: {type: count, relation: at least, about: least steps, optional: true}
+#     few: {type: count, unit: [step, steps], relation: at least, about: least steps, optional: true}
 #   values: {n: count}
 #   messages:
 #     outside: "step {n} rises {have}, the limit is {limit}"
@@ -78,7 +78,7 @@ func TestLoadReadsMetadata(t *testing.T) {
 	}
 	want := []catalog.Figure{
 		{Name: "max", Kind: catalog.Length, Relation: result.AtMost, About: "greatest step"},
-		{Name: "few", Kind: catalog.Count, Relation: result.AtLeast, About: "least steps", Optional: true},
+		{Name: "few", Kind: catalog.Count, Relation: result.AtLeast, About: "least steps", Unit: catalog.Unit{One: "step", Many: "steps"}, Optional: true},
 	}
 	if diff := cmp.Diff(want, check.Figures); diff != "" {
 		t.Errorf("figures:\n%s", diff)
@@ -108,10 +108,14 @@ func TestLoadRefuses(t *testing.T) {
 		{"metadata is no YAML", "#   why: \"Feet", "#   why: \"Feet\" \"", "step_rise.rego:8:"},
 		{"unknown figure type", "type: length", "type: lenght", "step_rise.rego:11:19: "},
 		{"no relation", "relation: at most, ", "", `step_rise.rego:24:42: figure "max" does not say on which side`},
+		{"count of nothing", "unit: [step, steps], ", "", `step_rise.rego:12:12: the figure that is a count lacks the key "unit" (add it, for example unit: ["riser","risers"])`},
+		{"one noun", "unit: [step, steps]", "unit: [steps]", "step_rise.rego:12:32: expected exactly 2"},
+		{"share of nothing", "type: count, unit: [step, steps]", "type: ratio", `step_rise.rego:12:12: the figure that is a ratio lacks the key "unit"`},
+		{"unit of a length", "{type: length,", "{type: length, unit: [inch, inches],", "only a count or a ratio has one"},
 		{"keys without table", "about: greatest step}", "about: greatest step, keys: [a]}", `step_rise.rego:11:7: figure "max" has keys`},
 		{"figure's name", "#     few:", "#     Few:", `step_rise.rego:12:7: "Few" cannot name a figure`},
-		{"placeholder", "rises {have}", "rises {heve}", `step_rise.rego:15:16: the line names {heve}, which is none of have, limit, margin, n; the nearest is have`},
-		{"mending nothing", "#   mend:", "#   unmended: [outsite]\n#   mend:", `step_rise.rego:17:16: the check has no message "outsite"; the nearest is outside`},
+		{"placeholder", "rises {have}", "rises {heve}", `step_rise.rego:15:16: the line names {heve}, which is none of have, limit, margin, n; did you mean have?`},
+		{"mending nothing", "#   mend:", "#   unmended: [outsite]\n#   mend:", `step_rise.rego:17:16: the check has no message "outsite"; did you mean outside?`},
 		{"placeholder in a reason", "rope ladder of {n}", "rope ladder of {have}", "step_rise.rego:16:20: the line names {have}, which is none of n"},
 		{"brace", "rises {have}", "rises {have", "step_rise.rego:15:16: stray brace"},
 		{"reserved value", "{n: count}", "{say: words, n: count}", `step_rise.rego:13:14: "say" is a key`},
@@ -123,13 +127,13 @@ func TestLoadRefuses(t *testing.T) {
 		{"readings no set", "readings contains {", "readings := {", "readings must be a set"},
 		{"row key", `"outside": true`, `"outsde": true`, `step_rise.rego:24:82: readings return "outsde"`},
 		{"row misses key", `"outside": true, `, "", `step_rise.rego:24:1: readings return no "outside"`},
-		{"row figure", `"figure": "max"`, `"figure": "mx"`, `step_rise.rego:24:42: figure "mx" is not in the metadata, which has few, max; the nearest is max`},
-		{"row reason", `"because": "rope"`, `"because": "roap"`, `because "roap" is not in the metadata, which has rope; the nearest is rope`},
+		{"row figure", `"figure": "max"`, `"figure": "mx"`, `step_rise.rego:24:42: figure "mx" is not in the metadata, which has few, max; did you mean max?`},
+		{"row reason", `"because": "rope"`, `"because": "roap"`, `because "roap" is not in the metadata, which has rope; did you mean rope?`},
 		{"row message", `"have": 1`, `"say": "inside"`, `say "inside" is not in the metadata`},
 		{"foreign figures", "import data.figures.ladders.step_rise", "import data.figures.ladders.other", "step_rise.rego:20:8: data.figures.ladders.other is neither a figure of the check"},
 		{"all figures", "_spare := 1", "_spare := data.figures", "step_rise.rego:30:11: data.figures is neither"},
 		{"foreign check", "_spare := 1", "_spare := data.checks.ladders.step_rise.readings", "step_rise.rego:30:11: "},
-		{"reads nothing known", "#   values:", "#   reads: [ladders/step-ris]\n#   values:", "check ladders/step-rise reads ladders/step-ris, which is no check; the nearest is ladders/step-rise"},
+		{"reads nothing known", "#   values:", "#   reads: [ladders/step-ris]\n#   values:", "check ladders/step-rise reads ladders/step-ris, which is no check; did you mean ladders/step-rise?"},
 		{"alias of itself", "aliases: [ladders/rise]", "aliases: [ladders/step-rise]", "ladders/step-rise is taken by check ladders/step-rise"},
 		{"syntax", "some f in input.flights\n}", "some f in input.flights\n", "step_rise.rego:"},
 	}

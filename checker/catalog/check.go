@@ -42,6 +42,7 @@ type Figure struct {
 	Kind     Kind
 	Relation result.Relation // empty where the figure limits nothing by itself
 	About    string
+	Unit     Unit // of a count or a ratio, or of the cells that are
 	Optional bool
 	// Cells and Keys describe a table; they are empty where the check leaves
 	// them to the set.

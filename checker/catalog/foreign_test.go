@@ -91,7 +91,7 @@ func TestWithRefuses(t *testing.T) {
 		{"no metadata", kickFile, "package checks.office.kick", "kick.rego:1:1: the check has no METADATA block"},
 		{"wrong metadata", kickFile, strings.Replace(kick, "workmanship", "death", 1), "kick.rego:7:18: "},
 		{"reads nothing there", kickFile, strings.Replace(kick, "reads: [ladders/step-rise]", "reads: [ladders/step-size]", 1),
-			"office/kick reads ladders/step-size, which is no check; the nearest is ladders/step-rise"},
+			"office/kick reads ladders/step-size, which is no check; did you mean ladders/step-rise?"},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			_, err := own(t).With(brought(map[string]string{test.file: test.text}))

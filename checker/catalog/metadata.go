@@ -120,6 +120,7 @@ func (r metadataReader) figure(member source.Member) Figure {
 		Kind:     Kind(text(n, "type")),
 		Relation: result.Relation(text(n, "relation")),
 		About:    text(n, "about"),
+		Unit:     UnitOf(valueOf(n, "unit")),
 		Optional: text(n, "optional") == "true",
 		Cells:    Kind(text(n, "value")),
 		Keys:     texts(n, "keys"),
@@ -161,6 +162,13 @@ func text(n *source.Node, key string) string {
 		return m.Value.Text
 	}
 	return ""
+}
+
+func valueOf(n *source.Node, key string) *source.Node {
+	if m := n.Member(key); m != nil {
+		return m.Value
+	}
+	return nil
 }
 
 func texts(n *source.Node, key string) []string {

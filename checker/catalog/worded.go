@@ -22,7 +22,8 @@ func (c *Check) In(w wording.Wording) (said *Check, phrases []string) {
 	worded.Mend = r.all(c.Mend)
 	worded.Figures = slices.Clone(c.Figures)
 	for i := range worded.Figures {
-		worded.Figures[i].About = r.say(worded.Figures[i].About)
+		f := &worded.Figures[i]
+		f.About, f.Unit = r.say(f.About), Unit{r.say(f.Unit.One), r.say(f.Unit.Many)}
 	}
 	return &worded, slices.Sorted(maps.Keys(r.replaced))
 }

@@ -42,7 +42,7 @@ func Nearest(word string, candidates []string) string {
 // nearestOf words a suggestion to stand behind a message.
 func nearestOf(word string, candidates []string) string {
 	if near := Nearest(word, candidates); near != "" {
-		return "; the nearest is " + near
+		return "; did you mean " + near + "?"
 	}
 	return ""
 }

@@ -94,6 +94,7 @@ func (r *run) reading(row row, d design) (result.Result, error) {
 type basis struct {
 	kind     catalog.Kind // as which the values print
 	relation result.Relation
+	unit     catalog.Unit    // what values of a count are of
 	given    *ruleset.Figure // nil where a listing is the limit
 }
 
@@ -110,13 +111,13 @@ func (r *run) basis(one *result.Result, row row, d design) (basis, error) {
 		if err != nil {
 			return basis{}, err
 		}
-		return basis{kind: declared.Kind, relation: declared.Relation}, nil
+		return basis{kind: declared.Kind, relation: declared.Relation, unit: declared.Unit}, nil
 	}
 	declared, given, err := r.figure(row)
 	if err != nil {
 		return basis{}, err
 	}
-	return basis{kind: printed(given), relation: declared.Relation, given: given}, r.trust(one, row, given)
+	return basis{kind: printed(given), relation: declared.Relation, unit: declared.Unit, given: given}, r.trust(one, row, given)
 }
 
 // mend gives the general ways to mend what a row finds outside.
@@ -245,7 +246,8 @@ func (r *run) compare(one *result.Result, row row, by basis, texts map[string]st
 	}
 	for name, value := range map[string]*result.Value{"have": one.Have, "limit": one.Limit, "margin": one.Margin} {
 		if value != nil {
-			texts[name] = value.Text
+			texts[name] = value.Text // a message has its own words for what is counted
+			value.Text = by.unit.After(value.Text)
 		}
 	}
 	return nil

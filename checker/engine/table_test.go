@@ -22,12 +22,12 @@ const span = `# METADATA
 #   applies_when: joists are described
 #   figures:
 #     spans: {type: table, value: length, keys: [size, spacing], relation: at most, about: greatest span}
-#     part: {type: ratio, relation: at most, about: greatest part of the span}
+#     part: {type: ratio, unit: of the span, relation: at most, about: greatest part of the span}
 #     fall: {type: slope, relation: at most, about: greatest fall}
 #     load: {type: pressure, relation: at least, about: least load}
 #     pull: {type: force, relation: at least, about: least pull}
 #     turn: {type: angle, relation: more than, about: least angle}
-#     many: {type: count, relation: exactly, about: joists}
+#     many: {type: count, unit: [step, steps], relation: exactly, about: joists}
 #     dry: {type: flag, relation: exactly, about: dry}
 #     kinds: {type: list, relation: one of, about: kinds}
 #   values: {load: pressure, kind: words}
@@ -186,6 +186,31 @@ func TestWaysToMend(t *testing.T) {
 	}
 	if b := at(t, results, "/b"); b.Outcome != result.Within || b.Mend != nil {
 		t.Errorf("/b: %+v", b)
+	}
+}
+
+// TestCountsSayWhatTheyCount looks at the values beside the message, in every
+// report: a number alone could be anything.
+func TestCountsSayWhatTheyCount(t *testing.T) {
+	f := &facts.Facts{JoistSpans: []facts.JoistSpan{spanOf(12*measure.Inch, "/a")}, Doors: []facts.Door{{}}}
+	seen := 0
+	for _, r := range spanEngine(t).Evaluate(t.Context(), f, document(t, joistText), measure.Imperial) {
+		if r.Have == nil || r.Have.Unit != "count" && r.Message != "1/4 against 1/4 leaves 0" {
+			continue
+		}
+		seen++
+		got := []string{r.Have.Text, r.Limit.Text, r.Margin.Text}
+		want := map[float64][]string{
+			3:    {"3 steps", "4 steps", "1 step"},
+			12:   {"12 steps", "4 steps", "8 steps"},
+			0.25: {"1/4 of the span", "1/4 of the span", "0 of the span"},
+		}[r.Have.Number]
+		if !slices.Equal(got, want) {
+			t.Errorf("%s: %q, want %q", r.Message, got, want)
+		}
+	}
+	if seen != 3 {
+		t.Errorf("%d values seen", seen)
 	}
 }
 

@@ -213,7 +213,7 @@ func (st *stair) guard(fact *Stair) StairGuard {
 	if g == nil {
 		return out
 	}
-	out.At, out.Present = []string{g.At}, true
+	out.At, out.Present = []string{g.At}, !g.None
 	out.Height, out.Opening, out.TriangleOpening = shown(g.Height), shown(g.Opening), shown(g.TriangleOpening)
 	if out.Opening == nil && g.Infill != nil {
 		out.Opening = shown(g.Infill.Opening)

@@ -174,3 +174,20 @@ func TestNothingIsAssumed(t *testing.T) {
 		t.Error("a handrail, a guard, light or closed risers were assumed")
 	}
 }
+
+// TestNoneOnPurpose reads the word none for a handrail or a guard as one that
+// is not there, at its own place: as nothing of it is shown, but said.
+func TestNoneOnPurpose(t *testing.T) {
+	f := derive(t, "stairs:\n  - {handrail: none, guard: none}\n  - {handrail: {sides: 0}, guard: {height: 36 in}}\n")
+	for i := range 2 {
+		if h := f.Handrails[i]; h.Present || h.Sides == nil || h.Sides.Value != 0 || h.At[0] != fmt.Sprintf("/stairs/%d/handrail", i) {
+			t.Errorf("handrail %d: %+v", i, h)
+		}
+	}
+	if g := f.StairGuards[0]; g.Present || g.At[0] != "/stairs/0/guard" || g.Height != nil {
+		t.Errorf("no guard: %+v", g)
+	}
+	if g := f.StairGuards[1]; !g.Present || g.Height == nil {
+		t.Errorf("a guard: %+v", g)
+	}
+}

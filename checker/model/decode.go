@@ -169,9 +169,24 @@ func (d *decoder) leaf(n *source.Node, into any, signed bool) bool {
 		d.lengthOrWord(n, v)
 	case *Lighting:
 		return d.lighting(n, v)
+	default:
+		return d.absent(n, into)
+	}
+	return true
+}
+
+// absent reads the word none for an element that may also be described.
+func (d *decoder) absent(n *source.Node, into any) bool {
+	if n.Kind != source.String {
+		return false
+	}
+	switch v := into.(type) {
 	case *Winders:
 		v.At = n.Pointer
-		return n.Kind == source.String // the word none
+	case *Handrail:
+		v.At, v.Sides = n.Pointer, &Count{V: 0, At: n.Pointer}
+	case *StairGuard:
+		v.At, v.None = n.Pointer, true
 	default:
 		return false
 	}

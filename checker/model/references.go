@@ -96,7 +96,7 @@ func suggestion(name string, existing []string) string {
 		}
 	}
 	if nearest != "" {
-		return fmt.Sprintf("probably %q", nearest)
+		return fmt.Sprintf("did you mean %q?", nearest)
 	}
 	return "there are: " + strings.Join(existing, ", ")
 }

@@ -85,7 +85,8 @@ type Stringers struct {
 	Throat         *Length   `deck:"throat"`
 }
 
-// Handrail is the graspable rail of a stair.
+// Handrail is the graspable rail of a stair. One that the design says to be
+// none has 0 sides.
 type Handrail struct {
 	At              string
 	MeasuredHeights []*Length `deck:"measured_heights"`
@@ -123,6 +124,7 @@ type Recess struct {
 // StairGuard is the barrier on the open side of a stair.
 type StairGuard struct {
 	At              string
+	None            bool    // the design says that there is none
 	Like            *Words  `deck:"like"`
 	Height          *Length `deck:"height"`
 	Opening         *Length `deck:"opening"`

@@ -7,6 +7,7 @@ import (
 	"plumbrule/checker/catalog"
 	md "plumbrule/checker/markdown"
 	"plumbrule/checker/result"
+	"plumbrule/schema"
 )
 
 // check writes the page of a check.
@@ -157,7 +158,8 @@ func (p *Pages) notShown(page *md.Page, c *catalog.Check, e *example) error {
 		"In the designs that these pages are made with it asked for:")
 	var rows [][]string
 	for _, field := range p.examples.needs[c.ID] {
-		rows = append(rows, []string{md.Code(field), md.Text(p.fields.about(field))})
+		shown, _ := schema.FieldAt("design", field)
+		rows = append(rows, []string{md.Code(field), md.Text(shown.Description)})
 	}
 	page.Table([]string{"field", "what to show"}, rows)
 	said, err := printed(&e.notShown, c.ID, result.NotShown)

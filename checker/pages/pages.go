@@ -22,7 +22,6 @@ type Pages struct {
 	checks   *catalog.Catalog
 	sets     []*ruleset.Set // that come with the program, by id
 	examples *examples
-	fields   *fields
 }
 
 // Load reads checks and sets and runs the examples, whose designs lie below the
@@ -45,9 +44,6 @@ func Load(ctx context.Context, root string) (*Pages, error) {
 		p.sets = append(p.sets, set)
 	}
 	if p.checks, err = checker.Checks(); err != nil {
-		return nil, err
-	}
-	if p.fields, err = readFields(); err != nil {
 		return nil, err
 	}
 	if p.examples, err = run(ctx, root, p.checks); err != nil {

@@ -118,7 +118,7 @@ func (g *grid) caption() string {
 	var parts []string
 	for _, i := range g.single {
 		key := &g.table.Keys[i]
-		parts = append(parts, g.name(i)+": "+md.Text(key.Texts[0]))
+		parts = append(parts, g.name(i)+": "+md.Text(key.Shown(0)))
 	}
 	if g.across >= 0 {
 		parts = append(parts, "across: "+g.name(g.across))
@@ -141,8 +141,8 @@ func (g *grid) write(page *md.Page, cells []ruleset.Cell) {
 		return
 	}
 	first, rest := g.down[0], g.down[1:]
-	for n, text := range g.table.Keys[first].Texts {
-		page.Paragraph(title(g.name(first)) + ": " + md.Strong(md.Text(text)))
+	for n := range g.table.Keys[first].Texts {
+		page.Paragraph(title(g.name(first)) + ": " + md.Strong(md.Text(g.table.Keys[first].Shown(n))))
 		page.Table(g.head(rest), g.rows(rest, map[int]int{first: n}, cells))
 	}
 }
@@ -155,8 +155,8 @@ func (g *grid) head(down []int) []string {
 	if g.across < 0 {
 		return append(head, "value")
 	}
-	for _, text := range g.table.Keys[g.across].Texts {
-		head = append(head, md.Text(text))
+	for n := range g.table.Keys[g.across].Texts {
+		head = append(head, md.Text(g.table.Keys[g.across].Shown(n)))
 	}
 	return head
 }
@@ -168,7 +168,8 @@ func (g *grid) rows(down []int, at map[int]int, cells []ruleset.Cell) [][]string
 		return [][]string{g.row(at, cells)}
 	}
 	var rows [][]string
-	for n, text := range g.table.Keys[down[0]].Texts {
+	for n := range g.table.Keys[down[0]].Texts {
+		text := g.table.Keys[down[0]].Shown(n)
 		at[down[0]] = n
 		for _, row := range g.rows(down[1:], at, cells) {
 			rows = append(rows, append([]string{md.Text(text)}, row...))

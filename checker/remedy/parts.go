@@ -3,6 +3,7 @@ package remedy
 import (
 	"plumbrule/checker/edit"
 	"plumbrule/checker/measure"
+	"plumbrule/checker/model"
 	"plumbrule/checker/source"
 )
 
@@ -55,7 +56,7 @@ func handrailed(g *ground) [][]rung {
 // handrail is a handrail for the stair of a finding, nil where that has one.
 func (g *ground) handrail() *change {
 	stair := g.stair()
-	if stair == nil || stair.Member("handrail") != nil {
+	if stair == nil || !lacks(stair, "handrail") {
 		return nil
 	}
 	height, profile := g.in("36 in", "900 mm"), g.round()
@@ -65,9 +66,24 @@ func (g *ground) handrail() *change {
 		member("continuous", edit.Flag(true)), member("returns", edit.Flag(true)),
 	)
 	return &change{
-		pointer: stair.Pointer + "/handrail", to: rail,
+		pointer: stair.Pointer + "/handrail", from: textOf(stair, "handrail"), to: rail,
 		said: "a handrail {} high, round, {}", values: []string{height.Text, profile.Member("diameter").Value.Text},
 	}
+}
+
+// lacks reports whether an element has nothing of the name, left out or said to
+// be none.
+func lacks(n *source.Node, key string) bool {
+	text := textOf(n, key)
+	return n.Member(key) == nil || text == model.NoGuard
+}
+
+// textOf is what stands for a name, "" where nothing or no text does.
+func textOf(n *source.Node, key string) string {
+	if m := n.Member(key); m != nil {
+		return m.Value.Text
+	}
+	return ""
 }
 
 // guarded puts a guard that the design describes along an edge that has none.
@@ -77,14 +93,14 @@ func guarded(g *ground) [][]rung {
 		edge = edge.Parent
 	}
 	guards := g.doc.Root.Member("guards")
-	if edge == nil || guards == nil || edge.Member("guard") != nil {
+	if edge == nil || guards == nil || !lacks(edge, "guard") {
 		return nil
 	}
 	var ladder []rung
 	for _, item := range guards.Value.Items {
 		if mark := item.Member("mark"); mark != nil {
 			ladder = append(ladder, rung{changes: []change{{
-				pointer: edge.Pointer + "/guard", to: edit.Text(mark.Value.Text),
+				pointer: edge.Pointer + "/guard", from: textOf(edge, "guard"), to: edit.Text(mark.Value.Text),
 				said: "{} edge with guard {}", values: []string{keyOf(edge), mark.Value.Text},
 			}}})
 		}
@@ -95,7 +111,7 @@ func guarded(g *ground) [][]rung {
 // stairGuarded puts a guard along a stair that has none.
 func stairGuarded(g *ground) [][]rung {
 	stair := g.stair()
-	if stair == nil || stair.Member("guard") != nil {
+	if stair == nil || !lacks(stair, "guard") {
 		return nil
 	}
 	guard := part(
@@ -103,7 +119,7 @@ func stairGuarded(g *ground) [][]rung {
 		member("triangle_opening", g.in("5-1/2 in", "140 mm")),
 	)
 	return single(change{
-		pointer: stair.Pointer + "/guard", to: guard,
+		pointer: stair.Pointer + "/guard", from: textOf(stair, "guard"), to: guard,
 		said: "a guard on the stair {} high, with openings of {}", values: []string{guard.Members[0].Value.Text, guard.Members[1].Value.Text},
 	})
 }

@@ -169,7 +169,7 @@ func (r *rung) outcome(was, is *result.Result) string {
 func (r *rung) says(v *result.Value) bool {
 	to := r.changes[0].to
 	if to.Kind == source.Number {
-		return v.Unit == "count" && to.Text == v.Text
+		return v.Unit == "count" && to.Text == strconv.FormatFloat(v.Number, 'f', -1, 64)
 	}
 	length, system, err := measure.ParseLength(to.Text)
 	if to.Kind != source.String || err != nil {

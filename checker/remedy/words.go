@@ -78,10 +78,7 @@ func limit(field string) move {
 		if node == nil || node.Kind != source.Number || g.finding.Limit == nil || g.finding.Limit.Unit != "count" {
 			return nil
 		}
-		n, err := strconv.Atoi(g.finding.Limit.Text)
-		if err != nil {
-			return nil
-		}
+		n := int(g.finding.Limit.Number)
 		return single(replace(node, field, edit.Number(n)))
 	}
 }

@@ -1,9 +1,7 @@
 package report
 
 import (
-	"fmt"
 	"io"
-	"strings"
 
 	"plumbrule/checker/report/annotations"
 	"plumbrule/checker/report/items"
@@ -62,17 +60,4 @@ func Formats() []Format {
 			return letter.New(letter.Options{Verbose: o.Verbose, Previous: o.Previous})
 		}},
 	}
-}
-
-// Find gives the format of that name; the error lists the names there are.
-func Find(name string) (Format, error) {
-	formats := Formats()
-	names := make([]string, len(formats))
-	for i, f := range formats {
-		if f.Name == name {
-			return f, nil
-		}
-		names[i] = f.Name
-	}
-	return Format{}, fmt.Errorf("no report format is named %q; there are %s", name, strings.Join(names, ", "))
 }

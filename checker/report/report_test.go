@@ -45,16 +45,6 @@ func TestFormats(t *testing.T) {
 	}
 }
 
-func TestFind(t *testing.T) {
-	format, err := report.Find("json")
-	if err != nil || format.Name != "json" {
-		t.Errorf("got %q, %v", format.Name, err)
-	}
-	if _, err := report.Find("yaml"); err == nil || !strings.Contains(err.Error(), `"yaml"; there are text, json`) {
-		t.Errorf("got %v", err)
-	}
-}
-
 // verdicts gives the words in a text that would say that a deck is in order,
 // which no report may. The name of a class is none.
 func verdicts(text string) []string {

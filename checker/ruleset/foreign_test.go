@@ -23,7 +23,7 @@ const brought = `# METADATA
 #   why: So that a set brings a check.
 #   applies_when: anything is shown
 #   figures:
-#     few: {type: count, relation: at most, about: a count}
+#     few: {type: count, unit: [step, steps], relation: at most, about: a count}
 #   messages: {outside: "too many"}
 package checks.office.rule
 `

@@ -154,7 +154,7 @@ func (l *loader) figure(declared *catalog.Figure, m source.Member, clause string
 		if bad != nil {
 			l.problems.add(bad.span, "figure %q: %s", f.Name, bad.message)
 		}
-		f.Value, f.Text = value, text
+		f.Value, f.Text = value, declared.Unit.After(text)
 		f.Status, f.Source = l.trust(m.Value, l.sources, &l.problems)
 	}
 	if own != "" {
@@ -219,7 +219,7 @@ func joined(a, b string) string {
 
 func nearest(word string, candidates []string) string {
 	if near := catalog.Nearest(word, candidates); near != "" {
-		return "; the nearest is " + near
+		return "; did you mean " + near + "?"
 	}
 	return ""
 }

@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"plumbrule/checker/archive"
+	"plumbrule/checker/catalog"
 )
 
 // origin is where the file of a set lies.
@@ -118,6 +119,8 @@ func (l *Library) knows(id string) error {
 	if err != nil {
 		return err
 	}
-	return fmt.Errorf("there is no rule set %q%s; there are %s, and a file of your own is named by its path",
-		id, nearest(id, ids), strings.Join(ids, ", "))
+	if near := catalog.Nearest(strings.ToLower(id), ids); near != "" {
+		return fmt.Errorf("there is no rule set %q; did you mean %s? A file of your own is named by its path, as ./%s.yaml", id, near, id)
+	}
+	return fmt.Errorf("there is no rule set %q; there are %s, and a file of your own is named by its path", id, strings.Join(ids, ", "))
 }

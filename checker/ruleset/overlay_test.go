@@ -114,7 +114,7 @@ func TestOverlayChangesFigures(t *testing.T) {
 			[]string{"8 in (state A1)", "7-3/4 in (trial T1)"}},
 		{"spare", "2 in", "A1.9", "", "added by State of Trial, A1.9", ruleset.Recalled, nil},
 		{"load", "40 psf", "B2", "Act of the state", "confirmed by the town office, B2; as in trial T1", ruleset.Published, []string{"40 psf (trial T1)"}},
-		{"many", "4", "B3", "", "confirmed by the town office, B3; as in trial T1", ruleset.Recalled, []string{"4 (trial T1)"}},
+		{"many", "4 steps", "B3", "", "confirmed by the town office, B3; as in trial T1", ruleset.Recalled, []string{"4 steps (trial T1)"}},
 		{"pull", "200 lb", "T1", "", "", ruleset.CommonPractice, nil},
 	}
 	for _, tt := range tests {
@@ -199,7 +199,7 @@ func TestOverlayTakesAChecksOut(t *testing.T) {
 		t.Error("figures of a check that is off are gone, others may read them")
 	}
 	again := byName(t, l, "town").Check("kinds/reader")
-	if again.Off != nil || again.Figure("few").Text != "8" || again.Clause != "B5" {
+	if again.Off != nil || again.Figure("few").Text != "8 steps" || again.Clause != "B5" {
 		t.Errorf("brought back: %+v", again)
 	}
 }
@@ -242,7 +242,7 @@ checks:
 
 func TestOverlayRefused(t *testing.T) {
 	tests := []struct{ name, set, old, new, want string }{
-		{"no such set", "state", "extends: trial", "extends: trail", `state/set.yaml:6:10: there is no rule set "trail"; the nearest is trial`},
+		{"no such set", "state", "extends: trial", "extends: trail", `state/set.yaml:6:10: there is no rule set "trail"; did you mean trial?`},
 		{"no such file", "state", "extends: trial", "extends: ../trail/set.yaml", "state/set.yaml:6:10: the set trail/set.yaml cannot be read: file does not exist"},
 		{"out of the sets", "state", "extends: trial", "extends: ../../trial/set.yaml", "state/set.yaml:6:10: "},
 		{"absolute", "state", "extends: trial", "extends: /etc/set.yaml", `state/set.yaml:6:10: "/etc/set.yaml" is no path from this file's directory`},
@@ -252,12 +252,12 @@ func TestOverlayRefused(t *testing.T) {
 		{"id of the set below", "state", "set: state", "set: trial", "state/set.yaml:1:6: the set has the id of the one that it extends, trial/set.yaml"},
 		{"no clause", "town", "{value: 4, status: recalled, clause: B3}", "{value: 4, status: recalled}", "town/set.yaml:14:7: a changed figure names the clause that changes it, here or for the check"},
 		{"no clause for a cell", "town", ", clause: B4}", "}", "town/set.yaml:15:23: a changed cell names the clause that changes it"},
-		{"unknown check", "state", "  kinds/reader:", "  kinds/raeder:", `state/set.yaml:19:3: there is no check "kinds/raeder"; the nearest is kinds/reader`},
+		{"unknown check", "state", "  kinds/reader:", "  kinds/raeder:", `state/set.yaml:19:3: there is no check "kinds/raeder"; did you mean kinds/reader?`},
 		{"check twice", "state", "  kinds/reader:", "  kinds/all:", "state/set.yaml:19:3: kinds/all names the check kinds/every-one, which the set has already"},
-		{"unknown figure", "state", "rise: {value: 8 in", "rice: {value: 8 in", `asks for no figure "rice"; the nearest is rise`},
+		{"unknown figure", "state", "rise: {value: 8 in", "rice: {value: 8 in", `asks for no figure "rice"; did you mean rise?`},
 		{"value without status", "state", "{value: 8 in, status: published, source: act}", "{value: 8 in}", "state/set.yaml:13:13: "},
 		{"unit", "state", "{value: 8 in,", `{value: "8",`, `state/set.yaml:13:21: figure "rise": `},
-		{"source below hidden or unknown", "state", "source: act}\n      spare", "source: axt}\n      spare", `there is no source "axt"; the nearest is act`},
+		{"source below hidden or unknown", "state", "source: act}\n      spare", "source: axt}\n      spare", `there is no source "axt"; did you mean act?`},
 		{"nothing to change", "state", "spare: {value: 2 in, status: recalled, clause: A1.9}", "spare: {clause: A1.9}", `state/set.yaml:14:7: the set below gives no figure "spare" to change`},
 		{"cells of a length", "state", "      spans:\n", "      part:\n", `state/set.yaml:16:9: figure "part" is a ratio, and has no cells`},
 		{"no such row", "state", "[pines, 12 in, 50 psf]", "[pines, 13 in, 50 psf]", "state/set.yaml:17:26: the table has no spacing 13 in; it has 12 in, 24 in"},

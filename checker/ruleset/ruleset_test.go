@@ -40,8 +40,8 @@ const every = `# METADATA
 #     pull: {type: force, relation: at least, about: a force}
 #     pitch: {type: angle, relation: at most, about: an angle}
 #     fall: {type: slope, relation: at most, about: a slope}
-#     part: {type: ratio, relation: at most, about: a ratio}
-#     many: {type: count, relation: at least, about: a count}
+#     part: {type: ratio, unit: of the span, relation: at most, about: a ratio}
+#     many: {type: count, unit: [step, steps], relation: at least, about: a count}
 #     lit: {type: flag, about: a flag}
 #     word: {type: words, about: a word}
 #     words: {type: list, about: some words}
@@ -69,7 +69,7 @@ const reader = `# METADATA
 #   applies_when: anything is shown
 #   reads: [kinds/every-one]
 #   figures:
-#     few: {type: count, relation: at most, about: a count}
+#     few: {type: count, unit: [step, steps], relation: at most, about: a count}
 #   messages: {outside: "too many"}
 package checks.kinds.reader
 
@@ -240,9 +240,9 @@ func TestTableCell(t *testing.T) {
 // TestSetRefused changes one thing at a time in a set that loads.
 func TestSetRefused(t *testing.T) {
 	tests := []struct{ name, old, new, want string }{
-		{"unknown check", "kinds/reader:", "kinds/raeder:", `trial/set.yaml:28:3: there is no check "kinds/raeder"; the nearest is kinds/reader`},
+		{"unknown check", "kinds/reader:", "kinds/raeder:", `trial/set.yaml:28:3: there is no check "kinds/raeder"; did you mean kinds/reader?`},
 		{"check twice", "kinds/reader:", "kinds/every-one:", "trial/set.yaml:28:3: kinds/every-one names the check kinds/every-one, which the set has already"},
-		{"unknown figure", "rise: {", "rice: {", `trial/set.yaml:15:7: check kinds/every-one asks for no figure "rice"; the nearest is rise`},
+		{"unknown figure", "rise: {", "rice: {", `trial/set.yaml:15:7: check kinds/every-one asks for no figure "rice"; did you mean rise?`},
 		{"missing figure", "      few: {value: 9, status: recalled}\n", "      {}\n", `trial/set.yaml:28:3: check kinds/reader needs the figure "few": a count`},
 		{"unit", "7-3/4 in", `"7.75"`, `trial/set.yaml:15:21: figure "rise": `},
 		{"number for a length", "value: 7-3/4 in", "value: 8", `trial/set.yaml:15:21: figure "rise": a length is written as text with its unit: 8 in, 8 ft or 203.2 mm`},
@@ -261,7 +261,7 @@ func TestSetRefused(t *testing.T) {
 		{"steps miss a key", "{upto: 60 psf, read: 70 psf}", "{upto: 60 psf}", "a step has the keys upto and read"},
 		{"published without source", "published, source: sheet", "published", "trial/set.yaml:15:13: a published figure names the source"},
 		{"recalled with source", "{value: 9, status: recalled}", "{value: 9, status: recalled, source: sheet}", "trial/set.yaml:31:41: only a published figure has a source, this one is recalled"},
-		{"unknown source", "source: sheet}\n      load", "source: shet}\n      load", `there is no source "shet"; the nearest is sheet`},
+		{"unknown source", "source: sheet}\n      load", "source: shet}\n      load", `there is no source "shet"; did you mean sheet?`},
 		{"value for a table", "{table: spans}", "{value: 3 ft, status: recalled}", `figure "spans" is a table`},
 		{"table for a value", "{value: 9, status: recalled}", "{table: spans}", `trial/set.yaml:31:13: figure "few" is a count, not a table`},
 		{"no such table", "{table: spans}", "{table: spam}", `trial/set.yaml:27:22: table "spam": `},
@@ -296,10 +296,11 @@ func TestTableRefused(t *testing.T) {
 		{"columns fall", "[40 psf, 50 psf]", "[50 psf, 40 psf]", "trial/tables/spans.yaml:10:19: columns must rise, 40 psf does not"},
 		{"column twice", "[40 psf, 50 psf]", "[40 psf, 40 psf]", "column 40 psf stands here twice"},
 		{"column without status", ", 50 psf: {status: recalled}}", "}", "trial/tables/spans.yaml:11:9: column 50 psf has no status"},
-		{"status of no column", "50 psf: {status", "55 psf: {status", `there is no column "55 psf"; the nearest is 50 psf`},
+		{"status of no column", "50 psf: {status", "55 psf: {status", `there is no column "55 psf"; did you mean 50 psf?`},
 		{"published without source", "published, source: sheet", "published", "trial/tables/spans.yaml:11:18: a published figure names the source"},
 		{"other name", "table: spans", "table: span", `trial/tables/spans.yaml:1:8: the table is called "span", its file "spans"`},
 		{"other keys", "name: group", "name: species", "trial/tables/spans.yaml:7:3: the check asks for the keys group, spacing, load in this order"},
+		{"a count of nothing", "{name: spacing, type: length}", "{name: spacing, type: count}", `lacks the key "unit"`},
 		{"other cells", "value: length", "value: count", "trial/tables/spans.yaml:4:8: the check asks for cells of type length"},
 		{"unknown key", "note: of the table", "notes: of the table", "trial/tables/spans.yaml:5:1: "},
 		{"syntax", "columns: [", "columns: ]", `trial/set.yaml:27:22: table "spans": trial/tables/spans.yaml:10:`},
@@ -343,7 +344,7 @@ func TestByName(t *testing.T) {
 	if err != nil || len(ids) != 1 || ids[0] != "trial" {
 		t.Errorf("ids %v, %v", ids, err)
 	}
-	if _, err := library.ByName("trail"); err == nil || !strings.Contains(err.Error(), `there is no rule set "trail"; the nearest is trial; there are trial`) {
+	if _, err := library.ByName("trail"); err == nil || !strings.Contains(err.Error(), `there is no rule set "trail"; did you mean trial? A file of your own is named by its path, as ./trail.yaml`) {
 		t.Errorf("error %v", err)
 	}
 	dir := t.TempDir()

@@ -25,6 +25,8 @@ type Key struct {
 	// Texts are its values as the table writes them: words as they come in
 	// the file, measures ascending.
 	Texts []string
+	// Unit is what a count counts; empty for all other kinds.
+	Unit catalog.Unit
 	// Breaks are the values of a measure, ascending; nil for words.
 	Breaks []int64
 }
@@ -64,6 +66,9 @@ func (t *Table) Cell(path []any) (Cell, error) {
 	}
 	return t.cells[at], nil
 }
+
+// Shown gives a value of the key by its index, with what it counts.
+func (k *Key) Shown(i int) string { return k.Unit.After(k.Texts[i]) }
 
 // Cells gives all cells, the last key running fastest.
 func (t *Table) Cells() []Cell { return slices.Clone(t.cells) }
@@ -172,7 +177,7 @@ func (t *Table) describe(at int) string {
 	texts := make([]string, len(t.Keys))
 	for i := len(t.Keys) - 1; i >= 0; i-- {
 		n := len(t.Keys[i].Texts)
-		texts[i] = t.Keys[i].Texts[at%n]
+		texts[i] = t.Keys[i].Shown(at % n)
 		at /= n
 	}
 	return strings.Join(texts, ", ")

@@ -79,7 +79,11 @@ func (r *tableReader) read(declared *catalog.Figure, name string) *Table {
 		r.problems.add(r.root.Member("table").Value.Span, "the table is called %q, its file %q", t.Name, name)
 	}
 	for _, k := range r.root.Member("keys").Value.Items {
-		t.Keys = append(t.Keys, Key{Name: text(k, "name"), Kind: catalog.Kind(text(k, "type"))})
+		key := Key{Name: text(k, "name"), Kind: catalog.Kind(text(k, "type"))}
+		if unit := k.Member("unit"); unit != nil {
+			key.Unit = catalog.UnitOf(unit.Value)
+		}
+		t.Keys = append(t.Keys, key)
 	}
 	r.compare(declared, t)
 	r.readColumns(t)

@@ -96,7 +96,11 @@ func read(kind catalog.Kind, n *source.Node) (value any, text string, bad *probl
 		if err != nil {
 			return nil, "", wrong(n, "%v", err)
 		}
-		return map[string]any{"rise": slope.Rise, "run": slope.Run}, n.Text, nil
+		text := n.Text
+		if kind == catalog.Ratio && slope.Run == 1 { // 1/1, which nobody says
+			text = strconv.FormatInt(slope.Rise, 10)
+		}
+		return map[string]any{"rise": slope.Rise, "run": slope.Run}, text, nil
 	default:
 		v, err := whole(kind, n)
 		if err != nil {

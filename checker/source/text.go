@@ -18,15 +18,11 @@ func bomLength(data []byte) int {
 }
 
 // checkText refuses what is wrong in either format and would be reported badly,
-// or not at all, by the libraries: size, encoding, control characters, no
-// content.
+// or not at all, by the libraries: files of another kind, size, encoding,
+// control characters, no content.
 func (r *reader) checkText() *Error {
-	if len(r.data) > MaxBytes {
-		return r.refuse(0, 0, "a design takes a few kilobytes; is this the right file?",
-			"the file has %d bytes, more than the %d that are read", len(r.data), MaxBytes)
-	}
-	if kind := utf16Kind(r.data); kind != "" {
-		return r.refuse(0, 0, "save it as UTF-8", "the file is written in %s", kind)
+	if refused := r.checkKind(); refused != nil {
+		return refused
 	}
 	for i := r.starts[0]; i < len(r.data); {
 		c, size := utf8.DecodeRune(r.data[i:])
@@ -42,24 +38,9 @@ func (r *reader) checkText() *Error {
 		i += size
 	}
 	if r.skipSpace(r.starts[0]) == len(r.data) {
-		return r.refuse(r.starts[0], r.starts[0], "", "the file is empty")
+		return r.refuseFile("", "the file is empty")
 	}
 	return nil
-}
-
-// utf16Kind names a 16-bit encoding, or gives "" for anything else. Without a
-// byte order mark, text in such an encoding shows by a NUL among its first two
-// bytes.
-func utf16Kind(data []byte) string {
-	switch {
-	case len(data) < 2:
-		return ""
-	case data[0] == 0xFF && data[1] == 0xFE, data[0] != 0 && data[1] == 0:
-		return "UTF-16 (little endian)"
-	case data[0] == 0xFE && data[1] == 0xFF, data[0] == 0 && data[1] != 0:
-		return "UTF-16 (big endian)"
-	}
-	return ""
 }
 
 // checkYAMLText refuses characters about which YAML's editions disagree: 1.1

@@ -37,7 +37,7 @@ func newCheckCommand(env environment) *cobra.Command {
 			"A DESIGN is a file, a directory (searched for " + strings.Join(designEndings(), ", ") + ") or - for standard input.\n\n" +
 			"What flags leave open is taken from the " + config.FileName + " nearest above each design.\n\n" +
 			"Exit codes: 0 nothing at or above the failing class; 1 findings; 2 wrong flags, configuration or rule sets;\n" +
-			"3 a design cannot be read; 4 a check failed to run.",
+			"3 a design cannot be read; 4 a check failed to run, or a report could not be written.",
 		Example: "  plumbrule check fixtures/designs/ketch-point.deck.yaml\n" +
 			"  plumbrule check --set irc-2021 --report json=out.json --report text jobs/\n" +
 			"  plumbrule check --report letter=letter.md --report json=next.json --previous last.json jobs/heron.deck.yaml",
@@ -46,9 +46,9 @@ func newCheckCommand(env environment) *cobra.Command {
 	}
 	f := cmd.Flags()
 	flags.add(f, usualSets())
-	f.StringArrayVar(&flags.reports, "report", nil, "`FORMAT or FORMAT=FILE`; repeatable; formats: "+formatList()+" (default text)")
+	f.StringArrayVar(&flags.reports, "report", nil, "`FORMAT or FORMAT=FILE`; repeatable; formats: "+strings.Join(formatNames(), ", ")+" (default text)")
 	f.StringVar(&flags.previous, "previous", "", "`FILE` with an earlier json report, whose items keep their numbers in the formats letter and json")
-	f.StringVar(&flags.failOn, "fail-on", string(result.Structure), "`CLASS` from which a finding gives exit code 1: "+classList())
+	f.StringVar(&flags.failOn, "fail-on", string(result.Structure), "`CLASS` from which a finding gives exit code 1: "+strings.Join(classNames(), ", "))
 	f.BoolVar(&flags.failOpen, "fail-on-not-shown", false, "items not shown give exit code 1 too")
 	f.BoolVarP(&flags.verbose, "verbose", "v", false, "also print what is within, what does not apply and why a check matters")
 	f.BoolVar(&flags.compact, "compact", false, "one line per finding")
@@ -56,20 +56,29 @@ func newCheckCommand(env environment) *cobra.Command {
 	return cmd
 }
 
-func formatList() string {
+func findReport(name string) (report.Format, error) {
+	for _, f := range report.Formats() {
+		if f.Name == name {
+			return f, nil
+		}
+	}
+	return report.Format{}, unknown("report format", name, "formats", formatNames())
+}
+
+func formatNames() []string {
 	var names []string
 	for _, f := range report.Formats() {
 		names = append(names, f.Name)
 	}
-	return strings.Join(names, ", ")
+	return names
 }
 
-func classList() string {
+func classNames() []string {
 	var names []string
 	for _, c := range result.Consequences() {
 		names = append(names, className(c))
 	}
-	return strings.Join(names, ", ")
+	return names
 }
 
 // className is a class as a flag takes it, without the space.
@@ -80,7 +89,7 @@ func (f checkFlags) targets() ([]target[report.Format], error) {
 	if len(names) == 0 {
 		names = []string{"text"}
 	}
-	return readTargets(names, report.Find)
+	return readTargets(names, findReport)
 }
 
 func (f checkFlags) class() (result.Consequence, error) {
@@ -89,7 +98,7 @@ func (f checkFlags) class() (result.Consequence, error) {
 			return c, nil
 		}
 	}
-	return "", fmt.Errorf("unknown class %q for --fail-on; classes: %s", f.failOn, classList())
+	return "", fmt.Errorf("--fail-on: %w", unknown("class", f.failOn, "classes", classNames()))
 }
 
 func check(cmd *cobra.Command, env environment, flags checkFlags, args []string) error {
@@ -117,7 +126,7 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 		return err
 	}
 	for _, t := range targets {
-		if err := keep(t.file, inputs...); err != nil {
+		if err := ready(t.file, inputs...); err != nil {
 			return err
 		}
 	}
@@ -135,10 +144,16 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 	if err := stopped(cmd.Context()); err != nil {
 		return err
 	}
+	var pages []page
 	for _, t := range targets {
-		if err := flags.write(env, t, previous, run); err != nil {
+		p, err := flags.lay(env, t, previous, run)
+		if err != nil {
 			return &exitError{exitFailed, err}
 		}
+		pages = append(pages, p)
+	}
+	if err := handOut(env, pages...); err != nil {
+		return err
 	}
 	code := exitClean
 	for i := range run.Designs {
@@ -168,21 +183,18 @@ func readPrevious(name string) (items.Previous, error) {
 	return previous, nil
 }
 
-// write lays a report out whole before any of it goes out, so that a format
-// that fails leaves no half a file.
-func (f checkFlags) write(env environment, t target[report.Format], previous items.Previous, run result.Report) error {
+// lay lays a report out whole, so that a format that fails leaves no half a
+// file.
+func (f checkFlags) lay(env environment, t target[report.Format], previous items.Previous, run result.Report) (page, error) {
 	options := report.Options{Verbose: f.verbose, Compact: f.compact, Previous: previous}
 	if t.file == "" {
 		options.Width, options.Colour = env.layout()
 	}
 	var text bytes.Buffer
 	if err := t.format.New(options).Write(&text, run); err != nil {
-		return fmt.Errorf("write the %s report: %w", t.format.Name, err)
+		return page{}, fmt.Errorf("write the %s report: %w", t.format.Name, err)
 	}
-	if err := hand(env, t.file, text.Bytes()); err != nil {
-		return fmt.Errorf("write the %s report: %w", t.format.Name, err)
-	}
-	return nil
+	return page{t.file, text.Bytes()}, nil
 }
 
 // codeOf is the exit code that one design asks for.

@@ -50,7 +50,7 @@ func TestCommandsArePublished(t *testing.T) {
 	page.List(names...)
 	page.Heading(2, "Exit codes")
 	page.Table([]string{"code", "means"}, exitCodes())
-	page.Paragraph("Over several designs the code is the first of 2, 4, 3, 1, 0 that one of them asks for. Every report is written before the program ends.")
+	page.Paragraph("Over several designs the code is the first of 2, 4, 3, 1, 0 that one of them asks for. Every report is written before the program ends, and where one cannot be, none is.")
 	for _, cmd := range commands {
 		describe(t, &page, cmd, dir)
 	}
@@ -81,7 +81,7 @@ func exitCodes() [][]string {
 		{fmt.Sprint(exitFindings), "findings, or something wrong with a rule set that was tested"},
 		{fmt.Sprint(exitUsage), "wrong flags, arguments, configuration, waivers or rule sets"},
 		{fmt.Sprint(exitUnreadable), "a design that cannot be read, does not fit the schema or contradicts itself"},
-		{fmt.Sprint(exitFailed), "a check could not run, or a file could not be written"},
+		{fmt.Sprint(exitFailed), "a check could not run, or what was asked for could not be written"},
 	}
 }
 

@@ -33,7 +33,8 @@ func newCompareCommand(env environment) *cobra.Command {
 			"What flags leave open is taken from the " + config.FileName + " nearest above the design.\n\n" +
 			"Exit codes: 0 nothing is worse; 1 something at or above the failing class is new, further outside, or was\n" +
 			"outside and cannot be seen any more, and with --sets: a set behind the first finds something outside that the\n" +
-			"first does not; 2 wrong flags, configuration or rule sets; 3 a design cannot be read; 4 a check failed to run.",
+			"first does not; 2 wrong flags, configuration or rule sets; 3 a design cannot be read; 4 a check failed to run,\n" +
+			"or a comparison could not be written.",
 		Example: "  plumbrule compare fixtures/compare/before.deck.yaml fixtures/compare/after.deck.yaml\n" +
 			"  plumbrule compare --report markdown=remarks.md --report text jobs/heron.rev-a.deck.yaml jobs/heron.deck.yaml\n" +
 			"  plumbrule compare --sets irc-2018,irc-2021,us-mi fixtures/designs/ketch-point.deck.yaml",
@@ -43,8 +44,8 @@ func newCompareCommand(env environment) *cobra.Command {
 	f := cmd.Flags()
 	f.StringArrayVar(&flags.beside, "sets", nil, "compare rule sets, by `A,B`: ids or files with commas between them; repeatable")
 	flags.add(f, usualSets())
-	f.StringArrayVar(&flags.reports, "report", nil, "`FORMAT or FORMAT=FILE`; repeatable; formats: "+comparisonList()+" (default text)")
-	f.StringVar(&flags.failOn, "fail-on", string(result.Structure), "`CLASS` from which what is worse gives exit code 1: "+classList())
+	f.StringArrayVar(&flags.reports, "report", nil, "`FORMAT or FORMAT=FILE`; repeatable; formats: "+strings.Join(comparisonNames(), ", ")+" (default text)")
+	f.StringVar(&flags.failOn, "fail-on", string(result.Structure), "`CLASS` from which what is worse gives exit code 1: "+strings.Join(classNames(), ", "))
 	f.BoolVar(&flags.failOpen, "fail-on-not-shown", false, "items not shown any more or newly asked for give exit code 1 too")
 	f.BoolVarP(&flags.verbose, "verbose", "v", false, "also list what is still not shown and what is not asked for any more")
 	return cmd
@@ -65,7 +66,7 @@ func (f compareFlags) ids() []string {
 
 // settle says whether sets are compared, or what is wrong with flags and
 // arguments.
-func (f *compareFlags) settle(args []string) (sets bool, err error) {
+func (f *compareFlags) settle(cmd *cobra.Command, args []string) (sets bool, err error) {
 	if _, err := f.class(); err != nil {
 		return false, err
 	}
@@ -74,7 +75,7 @@ func (f *compareFlags) settle(args []string) (sets bool, err error) {
 	}
 	if f.beside == nil {
 		if len(args) != 2 {
-			return false, errors.New("name the old and the new revision, or rule sets to compare with --sets A,B")
+			return false, &usageError{cmd, "name the old and the new revision, or rule sets to compare with --sets A,B"}
 		}
 		return false, nil
 	}
@@ -92,7 +93,7 @@ func (f *compareFlags) settle(args []string) (sets bool, err error) {
 }
 
 func runCompare(cmd *cobra.Command, env environment, flags compareFlags, args []string) error {
-	sets, err := flags.settle(args)
+	sets, err := flags.settle(cmd, args)
 	if err != nil {
 		return err
 	}
@@ -105,7 +106,7 @@ func runCompare(cmd *cobra.Command, env environment, flags compareFlags, args []
 		return err
 	}
 	for _, t := range targets {
-		if err := keep(t.file, inputs...); err != nil {
+		if err := ready(t.file, inputs...); err != nil {
 			return err
 		}
 	}

@@ -5,7 +5,6 @@ import (
 	"context"
 	"fmt"
 	"io"
-	"strings"
 
 	"plumbrule/checker"
 	"plumbrule/checker/compare"
@@ -39,12 +38,12 @@ func comparisons() []comparison {
 	}
 }
 
-func comparisonList() string {
+func comparisonNames() []string {
 	var names []string
 	for _, f := range comparisons() {
 		names = append(names, f.name)
 	}
-	return strings.Join(names, ", ")
+	return names
 }
 
 func findComparison(name string) (comparison, error) {
@@ -53,7 +52,7 @@ func findComparison(name string) (comparison, error) {
 			return f, nil
 		}
 	}
-	return comparison{}, fmt.Errorf("no format of comparisons is named %q; there are %s", name, comparisonList())
+	return comparison{}, unknown("report format", name, "formats", comparisonNames())
 }
 
 func compareRevisions(ctx context.Context, env environment, flags compareFlags, targets []target[comparison], s settings, c *checker.Checker, was, is checker.Input) error {
@@ -66,10 +65,10 @@ func compareRevisions(ctx context.Context, env environment, flags compareFlags, 
 	if before != nil || after != nil {
 		return &exitError{exitUnreadable, nil}
 	}
-	for _, t := range targets {
-		if err := writeComparison(env, flags, t, func(to io.Writer, o text.Options) error { return t.format.revisions(to, r, o) }); err != nil {
-			return &exitError{exitFailed, err}
-		}
+	if err := writeComparisons(env, flags, targets, func(t target[comparison], to io.Writer, o text.Options) error {
+		return t.format.revisions(to, r, o)
+	}); err != nil {
+		return err
 	}
 	return verdict(r.Worse(s.class, s.failOpen), &r.Was, &r.Is)
 }
@@ -82,10 +81,10 @@ func compareSets(ctx context.Context, env environment, flags compareFlags, targe
 	if err := refuse(env, in.Name, b.Design.Problems); err != nil {
 		return err
 	}
-	for _, t := range targets {
-		if err := writeComparison(env, flags, t, func(to io.Writer, o text.Options) error { return t.format.sets(to, b, o) }); err != nil {
-			return &exitError{exitFailed, err}
-		}
+	if err := writeComparisons(env, flags, targets, func(t target[comparison], to io.Writer, o text.Options) error {
+		return t.format.sets(to, b, o)
+	}); err != nil {
+		return err
 	}
 	return verdict(b.Worse(s.class, s.failOpen), &b.Design)
 }
@@ -103,18 +102,19 @@ func verdict(worse bool, designs ...*result.Design) error {
 	return nil
 }
 
-// writeComparison lays a comparison out whole before any of it goes out.
-func writeComparison(env environment, flags compareFlags, t target[comparison], lay func(io.Writer, text.Options) error) error {
-	options := text.Options{Verbose: flags.verbose}
-	if t.file == "" {
-		options.Width, options.Colour = env.layout()
+// writeComparisons lays all formats out whole before any of them goes out.
+func writeComparisons(env environment, flags compareFlags, targets []target[comparison], lay func(target[comparison], io.Writer, text.Options) error) error {
+	var pages []page
+	for _, t := range targets {
+		options := text.Options{Verbose: flags.verbose}
+		if t.file == "" {
+			options.Width, options.Colour = env.layout()
+		}
+		var laid bytes.Buffer
+		if err := lay(t, &laid, options); err != nil {
+			return &exitError{exitFailed, fmt.Errorf("write the %s comparison: %w", t.format.name, err)}
+		}
+		pages = append(pages, page{t.file, laid.Bytes()})
 	}
-	var page bytes.Buffer
-	if err := lay(&page, options); err != nil {
-		return fmt.Errorf("write the %s comparison: %w", t.format.name, err)
-	}
-	if err := hand(env, t.file, page.Bytes()); err != nil {
-		return fmt.Errorf("write the %s comparison: %w", t.format.name, err)
-	}
-	return nil
+	return handOut(env, pages...)
 }

@@ -130,7 +130,7 @@ func (p *planner) configFor(dir string) (*config.Config, error) {
 	c, known := p.read[file]
 	if file != "" && !known {
 		name := p.shown(file)
-		data, err := os.ReadFile(file)
+		data, err := readFile(file)
 		if err != nil {
 			return nil, fmt.Errorf("read the configuration %s: %w", name, plain(err))
 		}
@@ -207,7 +207,7 @@ func (p *planner) takeWaivers(name string) error {
 	if slices.ContainsFunc(p.plan.waivers, func(w checker.WaiverFile) bool { return w.Name == shown }) {
 		return nil
 	}
-	data, err := os.ReadFile(name)
+	data, err := readFile(name)
 	if err != nil {
 		return fmt.Errorf("read the waivers %s: %w", shown, plain(err))
 	}

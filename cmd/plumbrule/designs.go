@@ -1,6 +1,7 @@
 package main
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io"
@@ -13,6 +14,7 @@ import (
 	"plumbrule/checker"
 	"plumbrule/checker/report/content"
 	"plumbrule/checker/result"
+	"plumbrule/checker/source"
 )
 
 // standardInput is the name by which standard input is asked for.
@@ -33,7 +35,10 @@ func readDesigns(env environment, args []string) ([]checker.Input, error) {
 				return nil, errors.New("standard input can be named once only")
 			}
 			stdin = true
-			data, err := io.ReadAll(env.in)
+			data, err := readBounded(env.in)
+			if errors.Is(err, context.Canceled) {
+				return nil, errInterrupted()
+			}
 			inputs = append(inputs, checker.Input{Name: standardInput, Data: data, Err: err})
 			continue
 		}
@@ -42,11 +47,26 @@ func readDesigns(env environment, args []string) ([]checker.Input, error) {
 			return nil, err
 		}
 		for _, name := range names {
-			data, err := os.ReadFile(name)
+			data, err := readFile(name)
 			inputs = append(inputs, checker.Input{Name: filepath.ToSlash(name), Data: data, Err: plain(err)})
 		}
 	}
 	return inputs, nil
+}
+
+// readFile reads a description, of which it takes no more than it needs to see
+// that it is too large.
+func readFile(name string) ([]byte, error) {
+	file, err := os.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer func() { _ = file.Close() }() // nothing was written
+	return readBounded(file)
+}
+
+func readBounded(from io.Reader) ([]byte, error) {
+	return io.ReadAll(io.LimitReader(from, source.MaxBytes+1))
 }
 
 // readDesign reads the one design that an argument names.
@@ -65,8 +85,14 @@ func readDesign(env environment, arg string) (checker.Input, error) {
 // nil where nothing is.
 func refuse(env environment, name string, problems []result.Problem) error {
 	for _, p := range problems {
-		fmt.Fprintf(env.err, "%s:%d:%d: cannot read: %s\n", content.Printable(name),
-			max(p.Span.Start.Line, 1), max(p.Span.Start.Column, 1), content.Printable(p.Message))
+		place := ""
+		if at := p.Span.Start; at.Line > 0 {
+			place = fmt.Sprintf(":%d:%d", at.Line, at.Column)
+		}
+		fmt.Fprintf(env.err, "%s%s: cannot read: %s\n", content.Printable(name), place, content.Printable(p.Message))
+		if p.Hint != "" {
+			fmt.Fprintf(env.err, "  hint: %s\n", content.Printable(p.Hint))
+		}
 	}
 	if len(problems) > 0 {
 		return &exitError{exitUnreadable, nil}
@@ -77,13 +103,19 @@ func refuse(env environment, name string, problems []result.Problem) error {
 // plain takes the path out of a file error; the report names the file already.
 func plain(err error) error {
 	var path *fs.PathError
-	if errors.As(err, &path) {
+	var link *os.LinkError
+	switch {
+	case errors.As(err, &path):
 		return path.Err
+	case errors.As(err, &link):
+		return link.Err
 	}
 	return err
 }
 
-// find lists the designs that an argument stands for, in order of their names.
+// find lists the designs that an argument stands for, in order of their names. A
+// directory that cannot be searched is among them, since nobody knows what it
+// holds.
 func find(arg string) ([]string, error) {
 	if info, err := os.Stat(arg); err != nil || !info.IsDir() {
 		return []string{arg}, nil //nolint:nilerr // a missing file is reported like an unreadable one
@@ -91,7 +123,8 @@ func find(arg string) ([]string, error) {
 	var names []string
 	err := filepath.WalkDir(arg, func(path string, entry fs.DirEntry, err error) error {
 		if err != nil {
-			return err
+			names = append(names, path) // reading it fails too, and the report says so
+			return fs.SkipDir
 		}
 		if entry.IsDir() && path != arg && strings.HasPrefix(entry.Name(), ".") {
 			return fs.SkipDir

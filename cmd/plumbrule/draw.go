@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -56,32 +57,32 @@ func newDrawCommand(env environment) *cobra.Command {
 			"or a file where there is one sheet only.",
 		Example: "  plumbrule draw --format pdf -o alder-lane.pdf fixtures/designs/alder-lane.deck.yaml\n" +
 			"  plumbrule draw --view stairs --set irc-2021 -o drawings fixtures/designs/ketch-point.deck.yaml",
-		Args: cobra.ExactArgs(1),
+		Args: oneDesign,
 		RunE: func(cmd *cobra.Command, args []string) error { return drawSheets(cmd, env, flags, args) },
 	}
 	f := cmd.Flags()
-	f.StringVar(&flags.view, "view", allViews, "`VIEW` to draw: "+viewNames())
-	f.StringVar(&flags.format, "format", "svg", "`FORMAT` to write: "+drawFormatList())
+	f.StringVar(&flags.view, "view", allViews, "`VIEW` to draw: "+strings.Join(viewNames(), ", "))
+	f.StringVar(&flags.format, "format", "svg", "`FORMAT` to write: "+strings.Join(drawFormatNames(), ", "))
 	f.StringVarP(&flags.output, "output", "o", "", "`FILE or DIR` to write to instead of standard output")
 	f.StringVar(&flags.paper, "paper", "", "`PAPER`, lying: "+strings.Join(draw.Papers(), ", ")+" (default tabloid, a3 for metric designs)")
 	flags.add(f, "none, or those of the configuration where --waivers or --config is given")
 	return cmd
 }
 
-func viewNames() string {
+func viewNames() []string {
 	names := []string{allViews}
 	for _, v := range draw.Views() {
 		names = append(names, string(v))
 	}
-	return strings.Join(names, ", ")
+	return names
 }
 
-func drawFormatList() string {
+func drawFormatNames() []string {
 	var names []string
 	for _, f := range drawFormats() {
 		names = append(names, f.name)
 	}
-	return strings.Join(names, ", ")
+	return names
 }
 
 func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []string) error {
@@ -93,11 +94,15 @@ func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []str
 	if err != nil {
 		return err
 	}
-	if err := keep(flags.output, in); err != nil {
-		return err
-	}
 	format, err := findDrawFormat(flags.format)
 	if err != nil {
+		return err
+	}
+	check := keep
+	if flags.toFile(format) {
+		check = ready
+	}
+	if err := check(flags.output, in); err != nil {
 		return err
 	}
 	if len(flags.sets)+len(flags.waivers) > 0 || flags.config != "" {
@@ -128,8 +133,11 @@ func (f drawFlags) options() (draw.Options, error) {
 			options.Views = append(options.Views, v)
 		}
 	}
+	if f.paper != "" && !slices.Contains(draw.Papers(), f.paper) {
+		return options, unknown("paper", f.paper, "papers", draw.Papers())
+	}
 	if len(options.Views) == 0 {
-		return options, fmt.Errorf("unknown view %q; views: %s", f.view, viewNames())
+		return options, unknown("view", f.view, "views", viewNames())
 	}
 	return options, nil
 }
@@ -140,52 +148,53 @@ func findDrawFormat(name string) (drawFormat, error) {
 			return f, nil
 		}
 	}
-	return drawFormat{}, fmt.Errorf("unknown format %q; formats: %s", name, drawFormatList())
+	return drawFormat{}, unknown("format", name, "formats", drawFormatNames())
 }
 
 // write lays all files out before the first of them goes out.
 func (f drawFlags) write(env environment, format drawFormat, sheets []*paper.Sheet) error {
-	var names []string
-	var pages [][]byte
-	put := func(name string, write func(io.Writer) error) error {
-		var page bytes.Buffer
-		if err := write(&page); err != nil {
-			return &exitError{exitFailed, err}
-		}
-		names, pages = append(names, name), append(pages, page.Bytes())
-		return nil
+	pages, err := format.lay(sheets)
+	if err != nil {
+		return &exitError{exitFailed, err}
 	}
-	if format.all != nil {
-		if err := put("drawings", func(w io.Writer) error { return format.all(w, sheets) }); err != nil {
-			return err
+	if f.toFile(format) {
+		if len(pages) > 1 {
+			return fmt.Errorf("there are %d sheets, each a file of its own; name a directory with -o, one --view, or --format pdf", len(pages))
 		}
-	} else {
-		for _, s := range sheets {
-			if err := put(s.File, func(w io.Writer) error { return format.one(w, s) }); err != nil {
-				return err
-			}
-		}
-	}
-	toFile := strings.EqualFold(filepath.Ext(f.output), "."+format.name)
-	if len(pages) > 1 && (f.output == "" || f.output == standardInput || toFile) {
-		return fmt.Errorf("there are %d sheets, each a file of its own; name a directory with -o, one --view, or --format pdf", len(pages))
-	}
-	save := func(file string, page []byte) error {
-		if err := hand(env, file, page); err != nil {
-			return &exitError{exitFailed, fmt.Errorf("write the drawing: %w", err)}
-		}
-		return nil
-	}
-	if f.output == "" || f.output == standardInput || toFile {
-		return save(f.output, pages[0])
+		pages[0].file = f.output
+		return handOut(env, pages[0])
 	}
 	if err := os.MkdirAll(f.output, 0o755); err != nil {
-		return &exitError{exitFailed, fmt.Errorf("make a directory for the drawings: %w", err)}
+		return cannotWrite(f.output, err)
 	}
-	for i, page := range pages {
-		if err := save(filepath.Join(f.output, names[i]+"."+format.name), page); err != nil {
-			return err
+	for i := range pages {
+		pages[i].file = filepath.Join(f.output, pages[i].file+"."+format.name)
+	}
+	return handOut(env, pages...)
+}
+
+// toFile reports whether the output is one file, or standard output, and not a
+// directory.
+func (f drawFlags) toFile(format drawFormat) bool {
+	return f.output == "" || f.output == standardInput || strings.EqualFold(filepath.Ext(f.output), "."+format.name)
+}
+
+// lay gives the files of a drawing by their names without ending.
+func (f drawFormat) lay(sheets []*paper.Sheet) ([]page, error) {
+	var laid bytes.Buffer
+	if f.all != nil {
+		if err := f.all(&laid, sheets); err != nil {
+			return nil, err
 		}
+		return []page{{"drawings", laid.Bytes()}}, nil
 	}
-	return nil
+	var pages []page
+	for _, s := range sheets {
+		laid.Reset()
+		if err := f.one(&laid, s); err != nil {
+			return nil, err
+		}
+		pages = append(pages, page{s.File, bytes.Clone(laid.Bytes())})
+	}
+	return pages, nil
 }

@@ -9,7 +9,7 @@ const (
 	exitFindings   = 1
 	exitUsage      = 2 // wrong flags or configuration
 	exitUnreadable = 3 // a design that cannot be read or does not fit the schema
-	exitFailed     = 4 // a check or the program failed
+	exitFailed     = 4 // a check failed, or what was asked for could not be written
 )
 
 // exitError carries an exit code up to main. Without an error in it, what had

@@ -107,10 +107,37 @@ func explainTopic(out io.Writer, checks *catalog.Catalog, name string) error {
 	if len(ids) > 0 {
 		return nil
 	}
-	if near := catalog.Nearest(name, append(checks.IDs(), topics...)); near != "" {
-		return fmt.Errorf("there is no check %q; probably %s", name, near)
+	if near := meantCheck(name, checks.IDs(), topics); near != "" {
+		return fmt.Errorf("there is no check %q; did you mean %s?", name, near)
 	}
 	return fmt.Errorf("there is no check %q; topics: %s", name, strings.Join(topics, ", "))
+}
+
+// meantCheck guesses the check that somebody meant who left out its topic, took
+// a space or an underscore for a hyphen, or misspelt it.
+func meantCheck(typed string, ids, topics []string) string {
+	typed = strings.NewReplacer(" ", "-", "_", "-", ".", "/").Replace(typed)
+	var named []string
+	for _, id := range ids {
+		if id == typed || strings.HasSuffix(id, "/"+typed) {
+			named = append(named, id)
+		}
+	}
+	if len(named) > 0 {
+		return strings.Join(named, " or ")
+	}
+	if near := catalog.Nearest(typed, slices.Concat(ids, topics)); near != "" {
+		return near
+	}
+	var names []string
+	for _, id := range ids {
+		_, name, _ := strings.Cut(id, "/")
+		names = append(names, name)
+	}
+	if near := catalog.Nearest(typed, names); near != "" && near != typed {
+		return meantCheck(near, ids, topics)
+	}
+	return ""
 }
 
 // explainFigures prints what one set gives a check.

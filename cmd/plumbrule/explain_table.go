@@ -44,7 +44,10 @@ func readCells(ctx context.Context, env environment, c *checker.Checker, args []
 // the design stand in brackets, and rows of other first keys are left out then.
 func explainTable(out io.Writer, t *ruleset.Table, lit cells) {
 	last := len(t.Keys) - 1
-	columns := t.Keys[last].Texts
+	var columns []string
+	for i := range t.Keys[last].Texts {
+		columns = append(columns, t.Keys[last].Shown(i))
+	}
 	var head []string
 	for _, key := range t.Keys[:last] {
 		head = append(head, strings.ReplaceAll(key.Name, "_", " "))
@@ -83,9 +86,9 @@ func explainTable(out io.Writer, t *ruleset.Table, lit cells) {
 func rowNames(t *ruleset.Table, row int) []string {
 	names := make([]string, len(t.Keys)-1)
 	for i := len(names) - 1; i >= 0; i-- {
-		texts := t.Keys[i].Texts
-		names[i] = texts[row%len(texts)]
-		row /= len(texts)
+		n := len(t.Keys[i].Texts)
+		names[i] = t.Keys[i].Shown(row % n)
+		row /= n
 	}
 	if len(names) == 0 {
 		return []string{""}

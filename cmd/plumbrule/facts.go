@@ -17,7 +17,7 @@ func newFactsCommand(env environment) *cobra.Command {
 			"micropascals, micronewtons and micro-degrees, each with the places that it came from.\n" +
 			"Their schema is printed by: plumbrule schema facts",
 		Example: "  plumbrule facts fixtures/designs/quarry-hill.deck.yaml",
-		Args:    cobra.ExactArgs(1),
+		Args:    oneDesign,
 		RunE: func(_ *cobra.Command, args []string) error {
 			in, err := readDesign(env, args[0])
 			if err != nil {

@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"fmt"
 	"io"
 	"strings"
 
@@ -36,21 +35,21 @@ func newFieldsheetCommand(env environment) *cobra.Command {
 			"What the design does not show is listed, and never taken from anywhere else.",
 		Example: "  plumbrule fieldsheet fixtures/designs/alder-lane.deck.yaml\n" +
 			"  plumbrule fieldsheet --format pdf -o alder-lane.pdf fixtures/designs/alder-lane.deck.yaml",
-		Args: cobra.ExactArgs(1),
+		Args: oneDesign,
 		RunE: func(_ *cobra.Command, args []string) error { return printSheet(env, args, format, file) },
 	}
 	f := cmd.Flags()
-	f.StringVar(&format, "format", "text", "`FORMAT` of the sheet: "+sheetFormatList())
+	f.StringVar(&format, "format", "text", "`FORMAT` of the sheet: "+strings.Join(sheetFormatNames(), ", "))
 	f.StringVarP(&file, "output", "o", "", "`FILE` to write instead of standard output")
 	return cmd
 }
 
-func sheetFormatList() string {
+func sheetFormatNames() []string {
 	var names []string
 	for _, f := range sheetFormats() {
 		names = append(names, f.name)
 	}
-	return strings.Join(names, ", ")
+	return names
 }
 
 func printSheet(env environment, args []string, format, file string) error {
@@ -62,7 +61,7 @@ func printSheet(env environment, args []string, format, file string) error {
 	if err != nil {
 		return err
 	}
-	if err := keep(file, in); err != nil {
+	if err := ready(file, in); err != nil {
 		return err
 	}
 	sheet, problems := checker.FieldSheet(in)
@@ -72,15 +71,11 @@ func printSheet(env environment, args []string, format, file string) error {
 	if sheet.File == standardInput {
 		sheet.File = "standard input"
 	}
-	// All of it first: a page that fails halfway must not overwrite a good file.
-	var page bytes.Buffer
-	if err := write(&page, sheet); err != nil {
+	var laid bytes.Buffer
+	if err := write(&laid, sheet); err != nil {
 		return &exitError{exitFailed, err}
 	}
-	if err := hand(env, file, page.Bytes()); err != nil {
-		return &exitError{exitFailed, fmt.Errorf("write the field sheet: %w", err)}
-	}
-	return nil
+	return handOut(env, page{file, laid.Bytes()})
 }
 
 func findSheetFormat(name string) (func(io.Writer, *fieldsheet.Sheet) error, error) {
@@ -89,5 +84,5 @@ func findSheetFormat(name string) (func(io.Writer, *fieldsheet.Sheet) error, err
 			return f.write, nil
 		}
 	}
-	return nil, fmt.Errorf("unknown format %q; formats: %s", name, sheetFormatList())
+	return nil, unknown("format", name, "formats", sheetFormatNames())
 }

@@ -1,8 +1,11 @@
 package main
 
 import (
+	"errors"
 	"fmt"
+	"io/fs"
 	"os"
+	"path/filepath"
 	"strings"
 
 	"plumbrule/checker"
@@ -47,13 +50,27 @@ func destination(file string) string {
 	return file
 }
 
-// hand puts a finished page into a file, or onto standard output.
-func hand(env environment, file string, page []byte) error {
+// ready refuses, before anything is worked out, to write over what is read, and
+// into a place where no file can be.
+func ready(file string, inputs ...checker.Input) error {
 	if file == "" || file == standardInput {
-		_, err := env.out.Write(page)
+		return nil
+	}
+	if err := keep(file, inputs...); err != nil {
 		return err
 	}
-	return os.WriteFile(file, page, 0o644)
+	if info, err := os.Stat(file); err == nil && info.IsDir() {
+		return cannotWrite(file, errors.New("it is a directory"))
+	}
+	switch info, err := os.Stat(filepath.Dir(file)); {
+	case errors.Is(err, fs.ErrNotExist):
+		return cannotWrite(file, errors.New("its directory is not there"))
+	case err != nil:
+		return cannotWrite(file, err)
+	case !info.IsDir():
+		return cannotWrite(file, fmt.Errorf("%s is no directory", filepath.ToSlash(filepath.Dir(file))))
+	}
+	return nil
 }
 
 // keep refuses to write over what is read.
@@ -68,4 +85,10 @@ func keep(output string, inputs ...checker.Input) error {
 		}
 	}
 	return nil
+}
+
+// cannotWrite is the error for an output that could not be written, of which
+// nothing is there then.
+func cannotWrite(file string, err error) error {
+	return &exitError{exitFailed, fmt.Errorf("cannot write %s: %w; nothing was written", filepath.ToSlash(file), plain(err))}
 }

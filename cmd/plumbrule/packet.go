@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -41,7 +42,8 @@ func newPacketCommand(env environment) *cobra.Command {
 			"and cautions. It is one file, which fetches nothing. A packet is about one design; name them one by one.\n\n" +
 			"Rule sets, waivers and configuration are those of check, and findings have the numbers of the review letter.\n\n" +
 			"Exit codes: 0 the packet was written, whatever was found; 2 wrong flags, configuration or rule sets;\n" +
-			"3 the design cannot be read, and nothing was written; 4 a check failed to run, and the packet says so.",
+			"3 the design cannot be read, and nothing was written; 4 a check failed to run, and the packet says so,\n" +
+			"or the packet could not be written.",
 		Example: "  plumbrule packet -o ketch-point.html fixtures/designs/ketch-point.deck.yaml\n" +
 			"  plumbrule packet --set irc-2021 -o alder-lane.pdf fixtures/designs/alder-lane.deck.yaml",
 		Args: oneDesign,
@@ -49,19 +51,19 @@ func newPacketCommand(env environment) *cobra.Command {
 	}
 	f := cmd.Flags()
 	flags.add(f, usualSets())
-	f.StringVar(&flags.format, "format", "", "`FORMAT` to write: "+packetFormatList()+" (default by the ending of the file, else html)")
+	f.StringVar(&flags.format, "format", "", "`FORMAT` to write: "+strings.Join(packetFormatNames(), ", ")+" (default by the ending of the file, else html)")
 	f.StringVarP(&flags.output, "output", "o", "", "`FILE` to write instead of standard output")
 	f.StringVar(&flags.paper, "paper", "", "`PAPER` of the drawings, lying: "+strings.Join(draw.Papers(), ", ")+" (default letter, a4 for metric designs)")
 	f.StringVar(&flags.previous, "previous", "", "`FILE` with an earlier json report, whose items keep their numbers")
 	return cmd
 }
 
-func packetFormatList() string {
+func packetFormatNames() []string {
 	var names []string
 	for _, f := range packetFormats() {
 		names = append(names, f.name)
 	}
-	return strings.Join(names, ", ")
+	return names
 }
 
 // choose gives the format that is asked for, by name or by the ending of the
@@ -75,7 +77,7 @@ func (f *packetFlags) choose() (packetFormat, error) {
 	default:
 		name = strings.ToLower(strings.TrimPrefix(filepath.Ext(f.output), "."))
 		if name == "" {
-			return packetFormat{}, fmt.Errorf("the name %s does not say which format to write; say --format, one of %s", f.output, packetFormatList())
+			return packetFormat{}, fmt.Errorf("the name %s does not say which format to write; say --format, one of %s", f.output, strings.Join(packetFormatNames(), ", "))
 		}
 	}
 	for _, format := range packetFormats() {
@@ -83,13 +85,16 @@ func (f *packetFlags) choose() (packetFormat, error) {
 			return format, nil
 		}
 	}
-	return packetFormat{}, fmt.Errorf("unknown format %q; formats: %s", name, packetFormatList())
+	return packetFormat{}, unknown("format", name, "formats", packetFormatNames())
 }
 
 func writePacket(cmd *cobra.Command, env environment, flags packetFlags, design string) error {
 	format, err := flags.choose()
 	if err != nil {
 		return err
+	}
+	if flags.paper != "" && !slices.Contains(draw.Papers(), flags.paper) {
+		return unknown("paper", flags.paper, "papers", draw.Papers())
 	}
 	previous, err := readPrevious(flags.previous)
 	if err != nil {
@@ -99,7 +104,7 @@ func writePacket(cmd *cobra.Command, env environment, flags packetFlags, design 
 	if err != nil {
 		return err
 	}
-	if err := keep(flags.output, in); err != nil {
+	if err := ready(flags.output, in); err != nil {
 		return err
 	}
 	c, err := flags.startOne(cmd, env, &in, checker.Options{Remedies: true})
@@ -116,13 +121,12 @@ func writePacket(cmd *cobra.Command, env environment, flags packetFlags, design 
 	if err := refuse(env, in.Name, problems); err != nil {
 		return err
 	}
-	// All of it first: a packet that fails halfway must not overwrite a good one.
-	var page bytes.Buffer
-	if err := format.write(&page, p); err != nil {
+	var laid bytes.Buffer
+	if err := format.write(&laid, p); err != nil {
 		return &exitError{exitFailed, err}
 	}
-	if err := hand(env, flags.output, page.Bytes()); err != nil {
-		return &exitError{exitFailed, fmt.Errorf("write the packet: %w", err)}
+	if err := handOut(env, page{flags.output, laid.Bytes()}); err != nil {
+		return err
 	}
 	if n := p.Counts.CouldNotRun; n > 0 {
 		checks := "checks"

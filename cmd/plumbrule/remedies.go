@@ -19,7 +19,7 @@ func (f checkFlags) wantsRemedies(designs int, reports []target[report.Format]) 
 	case "":
 		return designs == 1 && slices.ContainsFunc(reports, f.showsRemedies), nil
 	}
-	return false, fmt.Errorf("--remedies is on or off, not %q", f.remedies)
+	return false, fmt.Errorf("--remedies takes on or off, not %q", f.remedies)
 }
 
 // showsRemedies reports whether a report has room for them.

@@ -3,7 +3,6 @@ package main
 import (
 	"context"
 	"errors"
-	"fmt"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -65,18 +64,11 @@ func (r *runFlags) startOne(cmd *cobra.Command, env environment, in *checker.Inp
 // like all there is.
 func stopped(ctx context.Context) error {
 	if ctx.Err() != nil {
-		return &exitError{exitFailed, errors.New("interrupted; nothing was written")}
+		return errInterrupted()
 	}
 	return nil
 }
 
-// oneDesign refuses what a command about one design cannot take.
-func oneDesign(cmd *cobra.Command, args []string) error {
-	switch {
-	case len(args) == 0:
-		return errors.New("name a design: a file, or - for standard input")
-	case len(args) > 1:
-		return fmt.Errorf("%s is about one design at a time; %d are named", cmd.CommandPath(), len(args))
-	}
-	return nil
+func errInterrupted() error {
+	return &exitError{exitFailed, errors.New("interrupted; nothing was written")}
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -19,9 +20,12 @@ func newSchemaCommand(env environment) *cobra.Command {
 			"  # yaml-language-server: $schema=design.schema.json      (first line of a design)\n\n" +
 			"Schemas: " + strings.Join(schema.Names(), ", "),
 		Example:   "  plumbrule schema design",
-		Args:      cobra.ExactArgs(1),
+		Args:      named(1, 1, "a schema, as design"),
 		ValidArgs: schema.Names(),
 		RunE: func(_ *cobra.Command, args []string) error {
+			if !slices.Contains(schema.Names(), args[0]) {
+				return unknown("schema", args[0], "schemas", schema.Names())
+			}
 			text, err := schema.JSON(args[0])
 			if err != nil {
 				return err

@@ -15,7 +15,7 @@ func newSetsCommand(env environment) *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "sets",
 		Short: "List, show, write, test and pack rule sets",
-		Args:  cobra.NoArgs,
+		Args:  onlyCommands,
 		RunE:  func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 	}
 	cmd.AddCommand(newSetsListCommand(env), newSetsShowCommand(env), newSetsNewCommand(env), newSetsTestCommand(env), newSetsBundleCommand(env))
@@ -27,7 +27,7 @@ func newSetsListCommand(env environment) *cobra.Command {
 		Use:     "list",
 		Short:   "List the rule sets that come with the program",
 		Example: "  plumbrule sets list",
-		Args:    cobra.NoArgs,
+		Args:    noArguments,
 		RunE: func(*cobra.Command, []string) error {
 			library, err := checker.Library()
 			if err != nil {
@@ -57,7 +57,7 @@ func newSetsShowCommand(env environment) *cobra.Command {
 		Use:     "show SET",
 		Short:   "Show every figure of a rule set with clause, status and source",
 		Example: "  plumbrule sets show irc-2021",
-		Args:    cobra.ExactArgs(1),
+		Args:    named(1, 1, "a rule set, by its id or file, as irc-2021"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			library, err := checker.Library()
 			if err != nil {

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -22,9 +23,13 @@ func newSetsNewCommand(env environment) *cobra.Command {
 		Long: "Start a rule set of your own: a file with figures, a table, a check in Rego with its test, and\n" +
 			"fixtures. It works as it stands; replace what it says by what you want.",
 		Example: "  plumbrule sets new office",
-		Args:    cobra.ExactArgs(1),
+		Args:    named(1, 1, "a directory to make, whose name becomes that of the set"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			written, err := authoring.Start(args[0])
+			var disk *fs.PathError
+			if errors.As(err, &disk) {
+				err = &exitError{exitFailed, err}
+			}
 			if err != nil {
 				return err
 			}
@@ -47,7 +52,7 @@ func newSetsTestCommand(env environment) *cobra.Command {
 			"or does-not-apply.\n\n" +
 			"Exit codes: 0 nothing is wrong; 1 something is; 2 there is no such set.",
 		Example: "  plumbrule sets test office",
-		Args:    cobra.ExactArgs(1),
+		Args:    named(1, 1, "the directory of a rule set"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			trial, err := authoring.Try(cmd.Context(), asPath(args[0]), newSandbox())
 			switch {
@@ -115,33 +120,30 @@ func newSetsBundleCommand(env environment) *cobra.Command {
 			"  opa eval --bundle irc.tar.gz --input facts.json data.plumbrule.review.rows\n\n" +
 			"The bundle can be named as a set here too: plumbrule check --set irc.tar.gz DESIGN",
 		Example: "  plumbrule sets bundle irc-2021 -o irc.tar.gz",
-		Args:    cobra.ExactArgs(1),
+		Args:    named(1, 1, "a rule set, by its id or file, as irc-2021"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if ext := filepath.Ext(file); ext != ".gz" && ext != ".tgz" {
-				return fmt.Errorf("a bundle is called something.tar.gz, not %q", file)
+				return &usageError{cmd, fmt.Sprintf("name the file to write, something.tar.gz, with -o, not %q", file)}
 			}
 			return bundle(cmd, env, asPath(args[0]), file)
 		},
 	}
 	cmd.Flags().StringVarP(&file, "output", "o", "", "`FILE` to write, ending in .tar.gz")
-	_ = cmd.MarkFlagRequired("output") // fails for an unknown flag only
 	return cmd
 }
 
-// bundle writes to a file of another name first, so that a failure leaves what
-// was there.
+// bundle packs a set into a file.
 func bundle(cmd *cobra.Command, env environment, set, file string) error {
-	part, err := os.CreateTemp(filepath.Dir(file), ".bundle-")
+	if err := ready(file); err != nil {
+		return err
+	}
+	var laid bytes.Buffer
+	packed, err := authoring.Bundle(cmd.Context(), set, &laid, newSandbox())
 	if err != nil {
 		return err
 	}
-	defer func() { _ = os.Remove(part.Name()) }() // it is gone once renamed
-	packed, err := authoring.Bundle(cmd.Context(), set, part, newSandbox())
-	if err := errors.Join(err, part.Close()); err != nil {
+	if err := handOut(env, page{file, laid.Bytes()}); err != nil {
 		return err
-	}
-	if err := errors.Join(os.Chmod(part.Name(), 0o644), os.Rename(part.Name(), file)); err != nil {
-		return &exitError{exitFailed, fmt.Errorf("write the bundle: %w", err)}
 	}
 	fmt.Fprintf(env.out, "%s: %s of %s\n", filepath.ToSlash(file), counted(packed.Checks, "check"), packed.Set)
 	if !packed.Sources {

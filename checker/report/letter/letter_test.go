@@ -173,6 +173,22 @@ func TestEveryLetterHasItsCautions(t *testing.T) {
 	}
 }
 
+// TestNobodyIsCalled keeps a design from calling people and threads by its
+// title, its marks or what stands in it.
+func TestNobodyIsCalled(t *testing.T) {
+	canned := reporttest.Canned(t)
+	const evil = "# Deck\n@crew https://example.org #12"
+	d := &canned.Designs[0]
+	d.Title, d.Revision, d.Sheets, d.ReviewedAgainst = evil, evil, evil, evil
+	for i := range d.Findings {
+		d.Findings[i].Mark, d.Findings[i].See, d.Findings[i].Message = evil, evil, evil
+	}
+	text := write(t, letter.Options{Verbose: true}, canned)
+	if regexp.MustCompile(`@crew|https:|#12|(?m)^# Deck`).MatchString(text) || !strings.Contains(text, `@&#8203;crew https\://example.org #&#8203;12`) {
+		t.Errorf("got\n%s", text)
+	}
+}
+
 // TestWaiversAreNoDesign keeps a file of waivers out of the numbered items.
 func TestWaiversAreNoDesign(t *testing.T) {
 	canned := reporttest.Canned(t)

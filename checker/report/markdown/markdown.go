@@ -7,8 +7,9 @@ import (
 	"plumbrule/checker/report/content"
 )
 
-// Plain makes s stand in Markdown as it is, on one line.
-func Plain(s string) string { return markdown.Text(content.Printable(s)) }
+// Plain makes s stand in Markdown as it is, on one line, and lets it call nobody
+// where the page is a remark on a change.
+func Plain(s string) string { return markdown.Mute(content.Printable(s)) }
 
 // Code sets s as code; a grave accent, which would end it, becomes a quote.
 func Code(s string) string {

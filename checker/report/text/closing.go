@@ -13,6 +13,11 @@ func (p *printer) closing(report *result.Report) {
 	if len(report.Designs) > 1 {
 		p.files(report.Designs)
 	}
+	if nothingChecked(report) {
+		p.gap()
+		p.paragraph(0, "", content.NothingChecked())
+		return
+	}
 	p.sets(report.Sets)
 	p.heading("cautions")
 	for _, caution := range content.Cautions(report.Sets) {
@@ -44,6 +49,20 @@ func (p *printer) sets(sets []result.Set) {
 
 // compactClosing says in two lines what no report may leave out.
 func (p *printer) compactClosing(report *result.Report) {
+	if nothingChecked(report) {
+		p.paragraph(0, "", content.NothingChecked())
+		return
+	}
 	p.paragraph(0, "rule sets in use:", content.SetNames(report.Sets))
 	p.paragraph(0, "caution:", content.Caution(report.Sets))
+}
+
+// nothingChecked reports whether not one of the files could be read.
+func nothingChecked(report *result.Report) bool {
+	for i := range report.Designs {
+		if len(report.Designs[i].Problems) == 0 {
+			return false
+		}
+	}
+	return len(report.Designs) > 0
 }

@@ -206,14 +206,14 @@ func TestNarrowWidthsCountAsForty(t *testing.T) {
 	}
 }
 
-// TestEveryReportHasItsCautions covers runs in which nothing was found, or
-// nothing done, too.
+// TestEveryReportHasItsCautions covers runs in which nothing was found, or not
+// everything read, too.
 func TestEveryReportHasItsCautions(t *testing.T) {
 	canned := reporttest.Canned(t)
 	reports := map[string]result.Report{
 		"everything": canned,
 		"one clean":  {Sets: canned.Sets, Designs: canned.Designs[4:]},
-		"unread":     {Sets: canned.Sets, Designs: canned.Designs[2:3]},
+		"one unread": {Sets: canned.Sets, Designs: canned.Designs[2:5]},
 		"no designs": {Sets: canned.Sets},
 	}
 	for name, report := range reports {
@@ -296,5 +296,39 @@ func BenchmarkWriteMany(b *testing.B) {
 	}
 	for range b.N {
 		write(b, text.Options{Width: 80}, report)
+	}
+}
+
+// TestNothingChecked lets the reasons be the last that is seen where no file
+// could be read, and keeps every caution where one could.
+func TestNothingChecked(t *testing.T) {
+	report := reporttest.Canned(t)
+	report.Designs = slices.DeleteFunc(report.Designs, func(d result.Design) bool { return len(d.Problems) == 0 })
+	if len(report.Designs) < 2 {
+		t.Fatal("the report has too few designs that cannot be read")
+	}
+	for _, designs := range [][]result.Design{report.Designs, report.Designs[:1]} {
+		for _, opts := range []text.Options{{}, {Compact: true}} {
+			one := report
+			one.Designs = designs
+			out := write(t, opts, one)
+			if !strings.HasSuffix(out, "\n"+content.NothingChecked()+"\n") || strings.Count(out, content.NothingChecked()) != 1 {
+				t.Errorf("%+v: the report does not end by deferring:\n%s", opts, out)
+			}
+			for _, caution := range append(content.Cautions(report.Sets), "RULE SETS", "rule sets in use") {
+				if strings.Contains(out, caution) {
+					t.Errorf("%+v: %q drowns the reasons", opts, caution)
+				}
+			}
+			if !strings.Contains(out, "cannot read: ") {
+				t.Errorf("%+v: no reason is given", opts)
+			}
+		}
+	}
+	all := write(t, text.Options{}, reporttest.Canned(t))
+	for _, caution := range content.Cautions(reporttest.Canned(t).Sets) {
+		if !strings.Contains(all, caution) {
+			t.Errorf("the report of a run with checked designs lacks %q", caution)
+		}
 	}
 }

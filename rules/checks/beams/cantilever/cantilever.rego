@@ -9,7 +9,7 @@
 #   applies_when: a beam runs past its last post
 #   figures:
 #     max: {type: length, optional: true, relation: at most, about: greatest cantilever whatever the bay behind it}
-#     max_ratio: {type: ratio, optional: true, relation: at most, about: greatest cantilever as a share of the bay behind it}
+#     max_ratio: {type: ratio, unit: of the bay behind it, optional: true, relation: at most, about: greatest cantilever as a share of the bay behind it}
 #   values: {beam: part, end: words, cantilever: length, back_span: length}
 #   messages:
 #     outside: "beam {beam} reaches past its last post by {cantilever} at its {end} on a bay of {back_span}, the limit is {limit} of it"

@@ -8,7 +8,7 @@
 #   why: A board held by one fastener cups and works itself loose.
 #   applies_when: decking is described
 #   figures:
-#     min: {type: count, relation: at least, about: least number of fasteners in each board at each joist}
+#     min: {type: count, unit: [fastener, fasteners], relation: at least, about: least number of fasteners in each board at each joist}
 #   messages:
 #     outside: "fasteners in each board at each joist are {have}, the limit is {limit}"
 #   exempt:

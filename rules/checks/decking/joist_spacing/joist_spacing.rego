@@ -12,7 +12,7 @@
 #     by_wood: {type: table, optional: true, value: length, keys: [wood, thickness], relation: at most, about: "greatest joist spacing by the wood of the boards, given instead"}
 #     woods: {type: groups, optional: true, about: species that share the rows of that table}
 #     max_angle: {type: angle, optional: true, relation: at most, about: "greatest angle of the boards away from square; where none is given, boards lie square"}
-#     multiple_from: {type: count, optional: true, about: joists on which a board must rest for the multiple-span column}
+#     multiple_from: {type: count, unit: [joist, joists], optional: true, about: joists on which a board must rest for the multiple-span column}
 #     cap: {type: length, relation: at most, optional: true, about: "greatest joist spacing under boards other than wood, whatever their listing allows"}
 #   values: {angle: angle, thickness: length, listed: length, species: words}
 #   messages:

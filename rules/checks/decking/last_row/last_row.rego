@@ -8,7 +8,7 @@
 #   why: A sliver at the edge splits at its screws, and it is the first thing that people see.
 #   applies_when: decking is described
 #   figures:
-#     min_share: {type: ratio, relation: at least, about: least share of a board that the last row keeps}
+#     min_share: {type: ratio, unit: of a board, relation: at least, about: least share of a board that the last row keeps}
 #   values: {rip: length, board: length}
 #   messages:
 #     outside: "last row comes out {rip} wide, at least {limit} of a {board} board is usual"

@@ -16,7 +16,7 @@
 #     sides: {type: table, optional: true, value: length, keys: [load, soil, area], relation: at least, about: least side of a square footing}
 #     diameters_by_spans: {type: table, optional: true, value: length, keys: [load, soil, beam_span, joist_span], relation: at least, about: least diameter by the spans that meet there}
 #     sides_by_spans: {type: table, optional: true, value: length, keys: [load, soil, beam_span, joist_span], relation: at least, about: least side by the spans that meet there}
-#     corner_share: {type: ratio, optional: true, about: part of the size that does at the ends of a beam}
+#     corner_share: {type: ratio, unit: of the size, optional: true, about: part of the size that does at the ends of a beam}
 #   values: {beam: part, n: count, load: pressure, soil: pressure, span: length}
 #   messages:
 #     outside: "footing {n} below beam {beam} is {have} wide, the limit is {limit}"

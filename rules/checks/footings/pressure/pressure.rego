@@ -8,7 +8,7 @@
 #   why: Soil that is pressed harder than it bears gives way slowly, one footing more than the next.
 #   applies_when: footings are described under posts
 #   figures:
-#     max_share: {type: ratio, relation: at most, about: greatest pressure as a share of what the soil bears}
+#     max_share: {type: ratio, unit: times what the soil bears, relation: at most, about: greatest pressure as a share of what the soil bears}
 #     dead_load: {type: pressure, about: dead load counted where the design states none}
 #   values: {beam: part, n: count, soil: pressure, dead: pressure}
 #   messages:

@@ -8,7 +8,7 @@
 #   why: Set out at the drawn opening from one post, the row ends in whatever is left, and it shows.
 #   applies_when: a guard has balusters
 #   figures:
-#     min_share: {type: ratio, relation: at least, about: least share of the drawn opening that the last gap keeps}
+#     min_share: {type: ratio, unit: of the drawn opening, relation: at least, about: least share of the drawn opening that the last gap keeps}
 #   values: {gap: length, opening: length}
 #   messages:
 #     outside: "set out at {opening} the last gap is {gap}, at least {limit} of the opening is usual"

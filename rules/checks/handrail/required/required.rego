@@ -8,9 +8,9 @@
 #   why: Who stumbles on a stair is caught by the hand that holds a rail, or not at all.
 #   applies_when: a stair is described
 #   figures:
-#     from: {type: count, relation: at least, optional: true, about: risers of a flight from which a handrail is asked for}
+#     from: {type: count, unit: [riser, risers], relation: at least, optional: true, about: risers of a flight from which a handrail is asked for}
 #     rise_from: {type: length, relation: at least, optional: true, about: rise of a stair from which a handrail is asked for}
-#     sides: {type: count, relation: at least, about: sides of the stair that need a handrail}
+#     sides: {type: count, unit: [handrail, handrails], relation: at least, about: sides of the stair that need a handrail}
 #   values: {risers: count, from: count, rise: length, rise_from: length}
 #   messages:
 #     outside: "a flight of {risers} risers and no handrail is shown, one is asked for from {from}"

@@ -9,7 +9,7 @@
 #   applies_when: joists run past their last support
 #   figures:
 #     max: {type: length, optional: true, relation: at most, about: greatest cantilever whatever the span behind it}
-#     max_ratio: {type: ratio, optional: true, relation: at most, about: greatest cantilever as a share of the span behind it}
+#     max_ratio: {type: ratio, unit: of the span behind it, optional: true, relation: at most, about: greatest cantilever as a share of the span behind it}
 #     groups: {type: groups, optional: true, about: species that share the rows of the table}
 #     grades: {type: list, optional: true, about: grades that the table was made for}
 #     live_steps: {type: steps, optional: true, about: load column under which a live load is read}

@@ -10,7 +10,7 @@
 #   figures:
 #     ends: {type: list, relation: one of, about: accepted ways to restrain the ends}
 #     at_beams: {type: list, relation: one of, about: accepted ways to restrain joists on a beam}
-#     min_share: {type: ratio, relation: at least, about: least depth of blocking as a share of the joist}
+#     min_share: {type: ratio, unit: of the depth of the joist, relation: at least, about: least depth of blocking as a share of the joist}
 #   values: {depth: length, joist: length}
 #   messages:
 #     outside: "restraint of the joist ends is {have}, accepted are {limit}"

@@ -10,7 +10,7 @@
 #   figures:
 #     basis: {type: words, about: "how the set measures: clear span or span to center"}
 #     max: {type: length, relation: at most, about: longest span without blocking}
-#     slender: {type: ratio, optional: true, about: "depth of a joist as a share of its thickness from which on blocking is asked for, at any where none is given"}
+#     slender: {type: ratio, unit: times its thickness, optional: true, about: "depth of a joist as a share of its thickness from which on blocking is asked for, at any where none is given"}
 #   values: {from: part, to: part, depth: length, thickness: length}
 #   messages:
 #     outside: "joists span {have} from {from} to {to} without blocking, the limit is {limit}"

@@ -8,7 +8,7 @@
 #   why: A very short last bay has no room for a hanger, and shows that the layout started at the wrong end.
 #   applies_when: joists are described
 #   figures:
-#     min_share: {type: ratio, relation: at least, about: least share of the spacing that the last bay keeps}
+#     min_share: {type: ratio, unit: of the spacing, relation: at least, about: least share of the spacing that the last bay keeps}
 #   values: {bay: length, spacing: length}
 #   messages:
 #     outside: "last bay is {bay} beside a spacing of {spacing}, at least {limit} of it is usual"

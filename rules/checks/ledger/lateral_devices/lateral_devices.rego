@@ -8,9 +8,9 @@
 #   why: Bolts carry the deck down, not away from the wall; a swaying crowd pulls the ledger off the rim, and the rim off the house.
 #   applies_when: a platform hangs on a ledger
 #   figures:
-#     few: {type: count, relation: at least, about: least number of devices}
+#     few: {type: count, unit: [device, devices], relation: at least, about: least number of devices}
 #     few_capacity: {type: force, relation: at least, about: capacity of each where there are few}
-#     many: {type: count, optional: true, about: number from which on the lesser capacity does}
+#     many: {type: count, unit: [device, devices], optional: true, about: number from which on the lesser capacity does}
 #     many_capacity: {type: force, optional: true, relation: at least, about: capacity of each where there are many}
 #     many_penetration: {type: length, optional: true, relation: at least, about: how deep the screws of the lesser ones go into the house framing}
 #     from_ends: {type: length, relation: at most, about: ends of the deck to the nearest device}

@@ -10,7 +10,7 @@
 #   figures:
 #     accepted: {type: list, relation: one of, about: connections accepted}
 #     bolted: {type: list, about: those of them that need bolts}
-#     min_bolts: {type: count, relation: at least, about: least number of bolts}
+#     min_bolts: {type: count, unit: [bolt, bolts], relation: at least, about: least number of bolts}
 #     min_diameter: {type: length, relation: at least, about: least diameter of the bolts}
 #   messages:
 #     outside: "beam and post are joined by {have}, accepted are {limit}"

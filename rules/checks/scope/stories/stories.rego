@@ -8,7 +8,7 @@
 #   why: A tall house is not built by the book that the tables come from.
 #   applies_when: a house is described, with its stories or with a platform beside it
 #   figures:
-#     max: {type: count, relation: at most, about: greatest number of stories}
+#     max: {type: count, unit: [story, stories], relation: at most, about: greatest number of stories}
 #     story: {type: length, optional: true, about: height of a platform above the ground from which on the number must be known}
 #   messages:
 #     outside: "the house has {have} stories, the set ends at {limit}: a licensed engineer is needed"

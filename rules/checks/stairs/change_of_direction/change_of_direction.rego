@@ -8,7 +8,7 @@
 #   why: A fall that a landing does not stop is stopped by the wall or guard of a turn.
 #   applies_when: a stair is described
 #   figures:
-#     max: {type: count, relation: at most, about: greatest number of risers in flights without a turn between them}
+#     max: {type: count, unit: [riser, risers], relation: at most, about: greatest number of risers in flights without a turn between them}
 #     turn: {type: angle, relation: at least, about: least change of direction that counts as a turn}
 #   values: {turn: angle}
 #   messages:

@@ -8,8 +8,8 @@
 #   why: A single riser is not seen and stumbled over, and in a long flight a fall goes far before a landing ends it.
 #   applies_when: a flight of stairs is described
 #   figures:
-#     min: {type: count, relation: at least, optional: true, about: least number of risers in a flight}
-#     max: {type: count, relation: at most, optional: true, about: greatest number of risers in a flight}
+#     min: {type: count, unit: [riser, risers], relation: at least, optional: true, about: least number of risers in a flight}
+#     max: {type: count, unit: [riser, risers], relation: at most, optional: true, about: greatest number of risers in a flight}
 #   messages:
 #     outside: "risers in the flight: {have}, the limit is {limit}"
 #   exempt: {}

@@ -8,7 +8,7 @@
 #   why: A flight has one tread less than it has risers, or as many where the top tread lies flush with the deck. Other numbers mean a drawing that contradicts itself.
 #   applies_when: a flight of stairs is described
 #   figures:
-#     tolerance: {type: count, relation: exactly, about: treads that may be missing or too many}
+#     tolerance: {type: count, unit: [tread, treads], relation: exactly, about: treads that may be missing or too many}
 #   values: {risers: count}
 #   messages:
 #     outside: "{have} treads are described, {risers} risers ask for {limit}"

@@ -8,8 +8,8 @@
 #   why: The more treads share a turn, the narrower each is where people walk.
 #   applies_when: a stair has winders
 #   figures:
-#     quarter: {type: count, relation: at most, about: greatest number of winders in a quarter turn}
-#     half: {type: count, relation: at most, about: greatest number of winders in a half turn}
+#     quarter: {type: count, unit: [winder, winders], relation: at most, about: greatest number of winders in a quarter turn}
+#     half: {type: count, unit: [winder, winders], relation: at most, about: greatest number of winders in a half turn}
 #     quarter_turn: {type: angle, relation: at most, about: turn up to which it counts as a quarter}
 #   messages:
 #     outside: "winders in a quarter turn: {have}, the limit is {limit}"

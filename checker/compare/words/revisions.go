@@ -47,10 +47,14 @@ func Way(m *compare.Matter) string {
 		compare.CouldNot, compare.RanAgain, compare.Excused, compare.Unexcused:
 	}
 	was, is := Standing(m.Was), Standing(m.Is)
-	if m.Was == nil {
+	switch {
+	case m.Was == nil && m.Is.Outcome == result.CouldNotRun: // it speaks of the whole check
+		was = "able to run"
+	case m.Is == nil && m.Was.Outcome == result.CouldNotRun:
+		is = "able to run"
+	case m.Was == nil:
 		was = reason(m)
-	}
-	if m.Is == nil {
+	case m.Is == nil:
 		is = reason(m)
 	}
 	words := "was " + cmp.Or(was, "not found") + "; now " + cmp.Or(is, "not found")
@@ -76,6 +80,8 @@ func asked(m *compare.Matter) string {
 		return "the element is new"
 	case m.State == compare.Asked && m.Reason == compare.NoNeed:
 		return "before, the check did not apply"
+	case m.State == compare.Asked && m.Reason == compare.NoRun:
+		return "before, the check could not run"
 	case m.State == compare.Dropped && m.Reason == compare.NoElement:
 		return "the element is gone"
 	case m.State == compare.Dropped && m.Reason == compare.NoNeed:
@@ -106,8 +112,8 @@ func reason(m *compare.Matter) string {
 	return ""
 }
 
-// Standing says how a result stands to its limit: `8", outside by 1/4"`. It is
-// "" for nil.
+// Standing says how a result stands to its limit, behind "was" or "now": `8",
+// outside by 1/4"`. It is "" for nil.
 func Standing(r *result.Result) string {
 	if r == nil {
 		return ""
@@ -119,7 +125,10 @@ func Standing(r *result.Result) string {
 	case result.Excused:
 		stand = strings.TrimSuffix("excused, "+stand, ", ")
 	case result.DoesNotApply, result.CouldNotRun:
-		stand = string(r.Outcome)
+		stand = "not checked"
+		if r.Outcome == result.CouldNotRun {
+			stand = "not able to run"
+		}
 		if r.Reason != "" {
 			stand += " (" + r.Reason + ")"
 		}

@@ -155,24 +155,14 @@ func Message(m *compare.Matter) string {
 // Groups joins matters of which the same is said, as where several checks miss
 // one value. They keep the order of the first of each.
 func Groups(list []*compare.Matter) [][]*compare.Matter {
-	var groups [][]*compare.Matter
-	index := map[[3]string]int{}
-	for _, m := range list {
+	return content.GroupBy(list, func(m *compare.Matter) [3]string {
 		r := m.Result()
 		at := ""
 		if len(r.At) > 0 {
 			at = r.At[0]
 		}
-		key := [3]string{at, content.Message(r), Way(m)}
-		i, known := index[key]
-		if !known {
-			i = len(groups)
-			index[key] = i
-			groups = append(groups, nil)
-		}
-		groups[i] = append(groups[i], m)
-	}
-	return groups
+		return [3]string{at, content.Message(r), Way(m)}
+	})
 }
 
 // Change says what was done to a value: "40 psf -> 50 psf", "not shown -> 36

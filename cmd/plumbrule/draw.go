@@ -90,15 +90,18 @@ func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []str
 	if err != nil {
 		return err
 	}
+	format, err := findDrawFormat(flags.format)
+	if err != nil {
+		return err
+	}
+	if err := unprintable(env, flags.output, format.name); err != nil {
+		return err
+	}
 	in, err := readDesign(env, args[0])
 	if err != nil {
 		return err
 	}
 	if err := keep(flags.output, in); err != nil {
-		return err
-	}
-	format, err := findDrawFormat(flags.format)
-	if err != nil {
 		return err
 	}
 	sheets, problems, err := flags.sheets(cmd, env, in, options)

@@ -130,6 +130,41 @@ func TestFindingInFull(t *testing.T) {
 	}
 }
 
+// What the standard prints in other units stands below the limit, where it does
+// not widen its column.
+func TestLimitOfTheStandard(t *testing.T) {
+	report := packettest.Report(t)
+	for i := range report.Designs[0].Readings {
+		if r := &report.Designs[0].Readings[i]; r.Limit != nil {
+			limit := *r.Limit
+			limit.Standard = "9 cubits"
+			r.Limit = &limit
+		}
+	}
+	p := packet.Build(report, packettest.Sheets(), nil)
+	below := map[string]int{}
+	for _, id := range []string{"summary", "schedule"} {
+		for _, part := range section(t, p, id).Parts {
+			if part.Table == nil {
+				continue
+			}
+			for _, row := range part.Table.Rows {
+				for _, cell := range row.Cells {
+					if strings.Contains(cell.Text, "cubits") {
+						t.Errorf("%s: %q", id, cell.Text)
+					}
+					if cell.More == "9 cubits in the standard" {
+						below[id]++
+					}
+				}
+			}
+		}
+	}
+	if below["summary"] == 0 || below["schedule"] == 0 {
+		t.Errorf("limits of the standard below those of the design: %v", below)
+	}
+}
+
 func TestSections(t *testing.T) {
 	p := packettest.Packet(t)
 	has := func(id, want string) {

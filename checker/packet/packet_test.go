@@ -110,6 +110,8 @@ func TestFindingInFull(t *testing.T) {
 		{"stairs/riser-height", "To mend", "more risers: each becomes lower / a raised landing at the foot, so that there is less to climb"},
 		{"stairs/riser-height", "Tried", `risers: 8 in place of 7, each 7"`},
 		{"stairs/riser-height", "Place", "sheet S3, ST1; stairs 1, risers (line 22 of the description)"},
+		{"handrail/grip", "As described", "flat board"},
+		{"handrail/grip", "Measured", ""},
 		{"handrail/grip", "Figure", "published, read in source 1: an invented town's amendments, 2022 printing"},
 		{"handrail/grip", "Amended", "amended by an invented town, Ordinance 7; replaces round (irc-2018 R311.7.8.3)"},
 		{"beams/ply-joint", "By wood engineering", `9'-2" (bending governs)`},

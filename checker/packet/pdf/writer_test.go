@@ -116,7 +116,7 @@ func TestHeadingsStayWithWhatFollows(t *testing.T) {
 	columns := []packet.Column{{Head: "one", Share: 1}, {Head: "two", Share: 1}}
 	parts := map[string]packet.Part{
 		"table":   {Table: &packet.Table{Caption: "HEADT", Columns: columns, Rows: slices.Repeat([]packet.Row{row}, 6)}},
-		"long":    {Table: &packet.Table{Caption: "HEADT", Columns: columns, Rows: slices.Repeat([]packet.Row{row}, 90)}},
+		"long":    {Table: &packet.Table{Caption: "HEADT", Columns: columns, Rows: slices.Repeat([]packet.Row{row}, 60)}},
 		"items":   {Items: []packet.Item{{Number: 1, Head: strings.Repeat("words ", 60), Lines: slices.Repeat([]packet.Line{{Term: "t", Text: "x"}}, 12)}}},
 		"list":    {List: []string{strings.Repeat("words ", 90), "x"}},
 		"nothing": {Notes: []string{strings.Repeat("words ", 90)}},
@@ -124,7 +124,7 @@ func TestHeadingsStayWithWhatFollows(t *testing.T) {
 	for name, part := range parts {
 		part.Title = "HEADP"
 		p := &packet.Packet{Title: "t"}
-		for fill := range 45 {
+		for fill := range 24 {
 			p.Sections = append(p.Sections,
 				packet.Section{ID: fmt.Sprint("fill", fill), Title: "fill", Notes: slices.Repeat([]string{"words"}, fill)},
 				packet.Section{ID: fmt.Sprint("part", fill), Title: "HEADS", Parts: []packet.Part{part}})

@@ -61,6 +61,42 @@ func BenchmarkThousandDesigns(b *testing.B) {
 	b.ReportMetric(float64(b.Elapsed().Milliseconds())/float64(b.N*len(inputs)), "ms/design")
 }
 
+// BenchmarkCompare is what a comparison of two revisions takes, beside the check
+// of one of them.
+func BenchmarkCompare(b *testing.B) {
+	was, is := revision(b, "before"), revision(b, "after")
+	b.Run("one", func(b *testing.B) {
+		c := newChecker(b)
+		for b.Loop() {
+			c.Check(context.Background(), is)
+		}
+	})
+	b.Run("both", func(b *testing.B) {
+		c := newChecker(b)
+		for b.Loop() {
+			c.Compare(context.Background(), was, is)
+		}
+	})
+}
+
+func revision(b *testing.B, name string) checker.Input {
+	b.Helper()
+	data, err := os.ReadFile("../fixtures/compare/" + name + ".deck.yaml")
+	if err != nil {
+		b.Fatal(err)
+	}
+	return checker.Input{Name: name + ".deck.yaml", Data: data}
+}
+
+// BenchmarkPacket checks and draws each of the sample designs.
+func BenchmarkPacket(b *testing.B) {
+	c := newChecker(b)
+	perDesign(b, func(in checker.Input) bool {
+		p, _, err := c.Packet(context.Background(), in, checker.PacketOptions{})
+		return err == nil && p != nil
+	})
+}
+
 // BenchmarkMembers checks designs with more and more stairs and platforms; the
 // time for each should stay level.
 func BenchmarkMembers(b *testing.B) {

@@ -144,19 +144,44 @@ type Input struct {
 // What a design lacks or gets wrong is in the report. Files of waivers with
 // entries that excuse nothing or have run out stand behind the designs.
 func (c *Checker) Check(ctx context.Context, inputs ...Input) result.Report {
-	report := result.Report{Designs: make([]result.Design, len(inputs))}
+	reviews := make([]*review, len(inputs))
+	c.each(len(inputs), func(i int) {
+		reviews[i] = c.open(inputs[i])
+		c.judge(ctx, reviews[i])
+		reviews[i].derived = nil // that of a thousand designs is much, and nobody asks for it
+	})
+	return c.report(ctx, reviews...)
+}
+
+// report puts designs that were judged into a report, with remedies where these
+// are asked for, and with what there is to say on waivers.
+func (c *Checker) report(ctx context.Context, reviews ...*review) result.Report {
+	report := result.Report{Designs: make([]result.Design, len(reviews))}
 	for _, set := range c.sets {
 		report.Sets = append(report.Sets, set.Summary())
 	}
-	uses := make([][]waive.Use, len(inputs))
+	uses := make([][]waive.Use, len(reviews))
+	for i, r := range reviews {
+		report.Designs[i], uses[i] = r.design, r.uses
+		if c.remedies {
+			c.mend(ctx, r.in, &report.Designs[i])
+		}
+	}
+	report.Designs = append(report.Designs, c.aboutWaivers(uses)...)
+	return report
+}
+
+// each does some work for each of n designs, several at once, and tells how many
+// are done.
+func (c *Checker) each(n int, work func(i int)) {
 	next := make(chan int)
 	var workers sync.WaitGroup
 	var counting sync.Mutex
 	done := 0
-	for range min(runtime.GOMAXPROCS(0), len(inputs)) {
+	for range min(runtime.GOMAXPROCS(0), n) {
 		workers.Go(func() {
 			for i := range next {
-				report.Designs[i], uses[i] = c.design(ctx, inputs[i])
+				work(i)
 				counting.Lock()
 				done++
 				c.done(done)
@@ -164,18 +189,11 @@ func (c *Checker) Check(ctx context.Context, inputs ...Input) result.Report {
 			}
 		})
 	}
-	for i := range inputs {
+	for i := range n {
 		next <- i
 	}
 	close(next)
 	workers.Wait()
-	if c.remedies {
-		for i := range inputs {
-			c.mend(ctx, inputs[i], &report.Designs[i])
-		}
-	}
-	report.Designs = append(report.Designs, c.aboutWaivers(uses)...)
-	return report
 }
 
 // reason puts why a file cannot be opened into words.

@@ -1,30 +1,32 @@
 package checker
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 
 	"plumbrule/checker/compare"
 	"plumbrule/checker/result"
 	"plumbrule/checker/ruleset"
+	"plumbrule/checker/waive"
 )
 
-// Compare checks two revisions of a design and says what lies between them.
-// Both are held against the sets and waivers that are for the new one, under its
-// path, and print in its system of units: what differs then comes from the
-// design. Where one of them has problems, nothing is compared.
+// Compare checks two revisions of a design in one run and says what lies between
+// them. Both are held against the sets and waivers that are for the new one,
+// under its path, and print in its system of units: what differs then comes from
+// the design. Where one of them has problems, nothing is compared. No remedies
+// are looked for.
 func (c *Checker) Compare(ctx context.Context, was, is Input) *compare.Revisions {
-	now := c.Check(ctx, is)
-	was.Sets, was.Waivers, was.Path = is.Sets, is.Waivers, is.Path
-	if was.Path == "" {
-		was.Path = is.Name
+	was.Sets, was.Waivers, was.Path = is.Sets, is.Waivers, cmp.Or(is.Path, is.Name)
+	before, now := c.open(was), c.open(is)
+	if before.derived != nil && now.derived != nil {
+		before.design.System = now.design.System
 	}
-	if len(now.Designs[0].Problems) == 0 {
-		was.System = &now.Designs[0].System
-	}
-	before := c.Check(ctx, was)
-	r := compare.Between(before.Designs[0], now.Designs[0], c.active(now.Designs[0].Sets))
-	r.Waivers = now.Designs[1:] // what excused something in the old revision only is of no use any more
+	both := []*review{before, now}
+	c.each(len(both), func(i int) { c.judge(ctx, both[i]) })
+	r := compare.Between(before.design, now.design, c.active(now.design.Sets))
+	// What excused something in the old revision only is of no use any more.
+	r.Waivers = c.aboutWaivers([][]waive.Use{now.uses})
 	return r
 }
 

@@ -14,14 +14,43 @@ import (
 	"plumbrule/schema"
 )
 
+// review is one design on its way through a run.
+type review struct {
+	in     Input
+	design result.Design
+	// derived is what was laid out; nil where there are problems.
+	derived *facts.Derived
+	// uses says what became of each list of waivers on the design.
+	uses []waive.Use
+}
+
 // design checks one design, and says what became of each list of waivers on it.
 func (c *Checker) design(ctx context.Context, in Input) (result.Design, []waive.Use) {
-	d := result.Design{File: in.Name, Disposition: result.NotReviewed, Sets: c.setsOf(in)}
-	derived := read(in, &d)
-	if derived == nil {
-		return d, nil
+	r := c.open(in)
+	c.judge(ctx, r)
+	return r.design, r.uses
+}
+
+// one checks one design and keeps what was laid out, for those who draw it. The
+// report is nil where there are problems.
+func (c *Checker) one(ctx context.Context, in Input) (*review, *result.Report) {
+	r := c.open(in)
+	if r.derived == nil {
+		return r, nil
 	}
-	deck := derived.Deck
+	c.each(1, func(int) { c.judge(ctx, r) })
+	report := c.report(ctx, r)
+	return r, &report
+}
+
+// open reads a design and lays it out. No check runs.
+func (c *Checker) open(in Input) *review {
+	r := &review{in: in, design: result.Design{File: in.Name, Disposition: result.NotReviewed, Sets: c.setsOf(in)}}
+	d := &r.design
+	if r.derived = read(in, d); r.derived == nil {
+		return r
+	}
+	deck := r.derived.Deck
 	d.System = deck.System
 	if in.System != nil {
 		d.System = *in.System
@@ -29,21 +58,27 @@ func (c *Checker) design(ctx context.Context, in Input) (result.Design, []waive.
 	for _, n := range deck.Unread {
 		d.Unread = append(d.Unread, result.Place{Pointer: n.Pointer, Span: n.Span, Text: n.Text})
 	}
-	titleBlock(&d, deck.Job)
-	if len(d.Sets) == 0 {
-		return d, nil // naming none to the engine would mean all
+	titleBlock(d, deck.Job)
+	return r
+}
+
+// judge holds a design that was opened against the sets that are for it. One
+// with problems stays as it is.
+func (c *Checker) judge(ctx context.Context, r *review) {
+	d := &r.design
+	if r.derived == nil || len(d.Sets) == 0 { // naming none to the engine would mean all
+		return
 	}
-	for _, r := range c.engine.Evaluate(ctx, derived.Facts, d.Document, d.System, d.Sets...) {
-		if r.Outcome == result.Within || r.Outcome == result.DoesNotApply {
-			d.Readings = append(d.Readings, r)
+	for _, one := range c.engine.Evaluate(ctx, r.derived.Facts, d.Document, d.System, d.Sets...) {
+		if one.Outcome == result.Within || one.Outcome == result.DoesNotApply {
+			d.Readings = append(d.Readings, one)
 		} else {
-			d.Findings = append(d.Findings, r)
+			d.Findings = append(d.Findings, one)
 		}
 	}
-	uses := c.excuse(&d, in)
+	r.uses = c.excuse(d, r.in)
 	d.Counts = result.Tally(d.Findings, d.Readings)
 	d.Disposition = result.Dispose(d.Findings, d.Readings)
-	return d, uses
 }
 
 // setsOf gives the ids of the sets that are for a design.

@@ -19,20 +19,20 @@ type PacketOptions struct {
 	Previous items.Previous
 }
 
-// Packet checks a design, draws it with its findings and assembles what is
-// handed over. The packet is nil where there are problems. The error says that
+// Packet checks a design, draws it with its findings, laid out once for both, and
+// assembles what is handed over. The packet is nil where there are problems. The error says that
 // an option is unknown.
 func (c *Checker) Packet(ctx context.Context, in Input, options PacketOptions) (*packet.Packet, []result.Problem, error) {
-	report := c.Check(ctx, in)
-	if problems := report.Designs[0].Problems; len(problems) > 0 {
-		return nil, problems, nil
+	r, report := c.one(ctx, in)
+	if report == nil {
+		return nil, r.design.Problems, nil
 	}
 	if options.Paper == "" {
 		options.Paper = packet.Paper(report.Designs[0].System)
 	}
-	sheets, problems, err := Drawings(in, draw.Options{Paper: options.Paper, Report: &report, Previous: options.Previous})
-	if err != nil || len(problems) > 0 {
-		return nil, problems, err
+	sheets, err := drawn(in, r.derived, draw.Options{Paper: options.Paper, Report: report, Previous: options.Previous})
+	if err != nil {
+		return nil, nil, err
 	}
-	return packet.Build(&report, sheets, options.Previous), nil, nil
+	return packet.Build(report, sheets, options.Previous), nil, nil
 }

@@ -8,14 +8,13 @@ import (
 
 // become names what became of a matter, by what it was and what it is. What is
 // said of the way there is said the other way round of the way back, so that
-// comparing in the other order tells the same story backwards.
+// comparing in the other order tells the same story backwards. Where a waiver or
+// a check that failed stands on one side, it does not: see the table in the test.
 func (m *Matter) become() (State, Trend) {
 	was, is := outcome(m.Was), outcome(m.Is)
 	switch {
 	case is == result.Excused:
 		return Excused, ""
-	case was == result.Excused && is != result.Outside:
-		return Unexcused, ""
 	case was == result.Outside && is == result.Outside:
 		return StillOpen, trend(m.Was, m.Is)
 	case is == result.Outside:
@@ -23,9 +22,12 @@ func (m *Matter) become() (State, Trend) {
 			return Revealed, ""
 		}
 		return New, ""
-	case was == result.Outside:
-		if m.blind() {
+	case was == result.Outside || was == result.Excused:
+		if m.blind() { // a waiver excuses what was seen, and not what cannot be seen
 			return Hidden, ""
+		}
+		if was == result.Excused {
+			return Unexcused, ""
 		}
 		return Gone, ""
 	case is == result.CouldNotRun:
@@ -46,6 +48,8 @@ func (m *Matter) asked() State {
 		return NotShown
 	case m.Is != nil:
 		return Asked
+	case m.Reason == NoRun: // nobody knows whether it is still asked for
+		return CouldNot
 	case m.Field != nil:
 		return NowShown
 	}

@@ -98,6 +98,10 @@ func TestBecome(t *testing.T) {
 		{"waived of late", results{reading(result.Within, "/stairs/0/risers", 1)}, results{reading(result.Excused, "/stairs/2/risers", -1)}, Excused, "", ""},
 		{"no need of a waiver", results{reading(result.Excused, "/stairs/0/risers", -1)}, results{reading(result.Within, "/stairs/2/risers", 1)}, Unexcused, "", ""},
 		{"could not run", results{reading(result.Within, "/stairs/0/risers", 1)}, results{reading(result.CouldNotRun, "", 0)}, CouldNot, "", ""},
+		{"asked for before, and the check could not run now", results{lacking("/stairs/0", "stairs[].width")}, results{reading(result.CouldNotRun, "", 0)}, CouldNot, NoRun, ""},
+		{"asked for, and before the check could not run", results{reading(result.CouldNotRun, "", 0)}, results{lacking("/stairs/2", "stairs[].width")}, Asked, NoRun, ""},
+		{"excused before, not shown now", results{reading(result.Excused, "/stairs/0/total_rise", -1)}, results{lacking("/stairs/2", "stairs[].total_rise")}, Hidden, NothingSeen, ""},
+		{"excused before, the check broke", results{reading(result.Excused, "/stairs/0/risers", -1)}, results{reading(result.CouldNotRun, "", 0)}, Hidden, NoRun, ""},
 		{"could run again", results{reading(result.CouldNotRun, "", 0)}, results{reading(result.DoesNotApply, "", 0)}, RanAgain, "", ""},
 	}
 	for _, c := range cases {

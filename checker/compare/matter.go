@@ -17,7 +17,7 @@ const (
 	New        State = "new"               // outside now, and not before
 	Revealed   State = "outside once seen" // outside now; before, nobody could tell
 	StillOpen  State = "still outside"
-	Hidden     State = "not seen any more" // outside before; now nobody can tell
+	Hidden     State = "not seen any more" // outside before, excused or not; now nobody can tell
 	Gone       State = "gone"              // outside before, and not now
 	Asked      State = "newly asked for"   // not shown, of an element or a question that is new
 	NotShown   State = "not shown any more"
@@ -26,7 +26,7 @@ const (
 	Dropped    State = "not asked for any more" // not shown before; the element or the question is gone
 	Excused    State = "excused"                // outside, and a waiver names it
 	Unexcused  State = "not excused any more"   // excused before, and not outside now
-	CouldNot   State = "could not run"
+	CouldNot   State = "could not run"          // the check failed, or what it asked for before is left open by that
 	RanAgain   State = "could run again"
 )
 
@@ -88,7 +88,8 @@ func found(r *result.Result) bool {
 }
 
 // worse reports whether the matter speaks against the new revision, for
-// consequences from a class on.
+// consequences from a class on. A check that could not run before either is no
+// worse for failing again.
 func (m *Matter) worse(class result.Consequence, notShown bool) bool {
 	if !m.Result().Consequence.AtLeast(class) {
 		return notShown && (m.State == Asked || m.State == NotShown)
@@ -100,7 +101,9 @@ func (m *Matter) worse(class result.Consequence, notShown bool) bool {
 		return m.Trend == Worse
 	case Asked, NotShown:
 		return notShown
-	case Gone, StillAsked, NowShown, Dropped, Excused, Unexcused, CouldNot, RanAgain:
+	case CouldNot:
+		return outcome(m.Was) != result.CouldNotRun
+	case Gone, StillAsked, NowShown, Dropped, Excused, Unexcused, RanAgain:
 	}
 	return false
 }

@@ -45,8 +45,8 @@ func (r *Revisions) Of(state State) []*Matter {
 }
 
 // Worse reports whether the new revision has something of a class or graver that
-// the old one had not: outside a limit, further outside, or no longer to be
-// seen. With notShown, what is not shown now and was not asked for or shown
+// the old one had not: outside a limit, further outside, outside and no longer to
+// be seen, or a check that could not run. With notShown, what is not shown now and was not asked for or shown
 // before counts too, of whatever class.
 func (r *Revisions) Worse(class result.Consequence, notShown bool) bool {
 	for i := range r.Matters {

@@ -88,10 +88,14 @@ func (b *builder) item(item items.Item) Item {
 
 // answer is what one check of one set says.
 func (b *builder) answer(r *result.Result) []Line {
+	found, asked := "Measured", "Limit"
+	if r.Have != nil && r.Have.Unit == "" { // words, or yes and no, which nobody measures
+		found, asked = "As described", "Asked for"
+	}
 	return slices.DeleteFunc([]Line{
 		{"Held against", clause(r)},
-		{"Measured", measured(r)},
-		{"Limit", content.Bound(r)},
+		{found, measured(r)},
+		{asked, content.Bound(r)},
 		{"Margin", content.Margin(r)},
 		{"Figure", b.figure(r)},
 		{"Amended", r.Amended},

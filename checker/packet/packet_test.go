@@ -110,6 +110,8 @@ func TestFindingInFull(t *testing.T) {
 		{"stairs/riser-height", "To mend", "more risers: each becomes lower / a raised landing at the foot, so that there is less to climb"},
 		{"stairs/riser-height", "Tried", `risers: 8 in place of 7, each 7"`},
 		{"stairs/riser-height", "Place", "sheet S3, ST1; stairs 1, risers (line 22 of the description)"},
+		{"handrail/grip", "As described", "flat board"},
+		{"handrail/grip", "Measured", ""},
 		{"handrail/grip", "Figure", "published, read in source 1: an invented town's amendments, 2022 printing"},
 		{"handrail/grip", "Amended", "amended by an invented town, Ordinance 7; replaces round (irc-2018 R311.7.8.3)"},
 		{"beams/ply-joint", "By wood engineering", `9'-2" (bending governs)`},
@@ -127,6 +129,41 @@ func TestFindingInFull(t *testing.T) {
 	}
 	if item := byCheck["guards/height"]; item != nil && told(item, "Reason") != "" {
 		t.Error("the reason of a waiver is said twice")
+	}
+}
+
+// What the standard prints in other units stands below the limit, where it does
+// not widen its column.
+func TestLimitOfTheStandard(t *testing.T) {
+	report := packettest.Report(t)
+	for i := range report.Designs[0].Readings {
+		if r := &report.Designs[0].Readings[i]; r.Limit != nil {
+			limit := *r.Limit
+			limit.Standard = "9 cubits"
+			r.Limit = &limit
+		}
+	}
+	p := packet.Build(report, packettest.Sheets(), nil)
+	below := map[string]int{}
+	for _, id := range []string{"summary", "schedule"} {
+		for _, part := range section(t, p, id).Parts {
+			if part.Table == nil {
+				continue
+			}
+			for _, row := range part.Table.Rows {
+				for _, cell := range row.Cells {
+					if strings.Contains(cell.Text, "cubits") {
+						t.Errorf("%s: %q", id, cell.Text)
+					}
+					if cell.More == "9 cubits in the standard" {
+						below[id]++
+					}
+				}
+			}
+		}
+	}
+	if below["summary"] == 0 || below["schedule"] == 0 {
+		t.Errorf("limits of the standard below those of the design: %v", below)
 	}
 }
 

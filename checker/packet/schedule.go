@@ -34,7 +34,7 @@ func (b *builder) schedule() Section {
 			end = len(rows)
 		}
 		t := &Table{Caption: "Checks of the topic " + name, Columns: []Column{
-			{"Check and subject", 3.4}, {"Measured", 0.95}, {"Limit", 1.1}, {"Margin", 0.95}, {"Set and clause", 1.6}, {"Figure", 1.05}, {"Outcome", 0.95},
+			{"Check and subject", 3.1}, {"Measured", 0.95}, {"Limit", 1.25}, {"Margin", 1.15}, {"Set and clause", 1.55}, {"Figure", 1.05}, {"Outcome", 0.95},
 		}}
 		for _, r := range rows[:end] {
 			t.Rows = append(t.Rows, b.scheduled(r))
@@ -57,7 +57,7 @@ func (b *builder) scheduled(r *result.Result) Row {
 	if r.Outcome == result.NotShown || r.Outcome == result.DoesNotApply || r.Outcome == result.CouldNotRun {
 		cells = append(cells, Cell{Text: orDash(instead(r)), Span: 3})
 	} else {
-		cells = append(cells, text(measured(r)), text(content.Bound(r)), text(content.Margin(r)))
+		cells = append(cells, text(measured(r)), limit(r), text(content.Margin(r)))
 	}
 	clause := Cell{Text: r.Set, More: content.Clause(r)}
 	if r.Row != "" {
@@ -68,6 +68,15 @@ func (b *builder) scheduled(r *result.Result) Row {
 		outcome.Item, outcome.Strong = n, true
 	}
 	return Row{Cells: append(cells, clause, b.status(r), outcome)}
+}
+
+// limit is a limit with that of the standard below it, where it is printed in
+// other units there.
+func limit(r *result.Result) Cell {
+	words, standard := content.Limits(r)
+	c := text(words)
+	c.More = standard
+	return c
 }
 
 // subject names check and element.

@@ -90,9 +90,9 @@ func (b *builder) classes() *Table {
 // closest lists what is inside with the least to spare; nil where nothing is.
 func (b *builder) closest() *Table {
 	const most = 5
-	t := &Table{Caption: "Inside with the least to spare", Columns: []Column{{"Check and subject", 3}, {"Measured", 1}, {"Limit", 1}, {"Margin", 1.2}, {"Set", 1}}}
+	t := &Table{Caption: "Inside with the least to spare", Columns: []Column{{"Check and subject", 3}, {"Measured", 1}, {"Limit", 1.2}, {"Margin", 1.4}, {"Set", 1}}}
 	for _, r := range content.Closest(b.design.Readings, most) {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{b.subject(r), text(measured(r)), text(content.Bound(r)), text(content.Margin(r)), text(r.Set)}})
+		t.Rows = append(t.Rows, Row{Cells: []Cell{b.subject(r), text(measured(r)), limit(r), text(content.Margin(r)), text(r.Set)}})
 	}
 	if len(t.Rows) == 0 {
 		return nil

@@ -3,7 +3,6 @@ package pdfpages
 import (
 	"strings"
 	"unicode"
-	"unicode/utf8"
 
 	"codeberg.org/go-pdf/fpdf"
 	"golang.org/x/image/font/sfnt"
@@ -107,11 +106,7 @@ func (f *Flow) Wrap(s string, style Style, width float64) []string {
 			lines = append(lines, line)
 			longer = word
 		}
-		for f.Measure(longer) > width {
-			n := f.fitting(longer, width)
-			if n == len(longer) {
-				break
-			}
+		for n := f.fitting(longer, width); n < len(longer); n = f.fitting(longer, width) {
 			lines = append(lines, longer[:n])
 			longer = longer[n:]
 		}
@@ -125,23 +120,33 @@ func blank(r rune) bool { return r != noBreak && unicode.IsSpace(r) }
 
 const noBreak = '\u00a0'
 
-// fitting is how many bytes of a word fit, at least one letter: up to a joint in
-// the word where there is one in its second half.
+// fitting is how many bytes of a word fit, at least one letter and all of them
+// where they do: up to a joint in the word where there is one in the second half
+// of what fits.
 func (f *Flow) fitting(word string, width float64) int {
-	fits, joint := 0, 0
-	for i, r := range word {
-		end := i + utf8.RuneLen(r)
-		if fits > 0 && f.Measure(word[:end]) > width {
-			break
-		}
-		if fits = end; strings.ContainsRune("./_-[]", r) {
-			joint = end
-		}
+	fits := f.reach(word, width)
+	if fits == len(word) {
+		return fits
 	}
-	if fits < len(word) && joint > fits/2 {
+	if joint := strings.LastIndexAny(word[:fits], "./_-[]") + 1; joint > fits/2 {
 		return joint
 	}
 	return fits
+}
+
+// reach is how many bytes of a word are no wider than a line, at least one
+// letter. Widths of letters add up, so each is measured once.
+func (f *Flow) reach(word string, width float64) int {
+	const units = 1000 // in the height of the letters
+	_, size := f.PDF.GetFontSize()
+	sum := 0
+	for i, r := range word {
+		sum += f.PDF.GetStringSymbolWidth(f.known(string(r)))
+		if i > 0 && float64(sum)*size/units > width {
+			return i
+		}
+	}
+	return len(word)
 }
 
 // Height is the room that paragraphs take in a column.

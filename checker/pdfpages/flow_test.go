@@ -46,6 +46,29 @@ func TestWrap(t *testing.T) {
 	}
 }
 
+// A word is broken where its letters, measured all at once, no longer fit, with
+// letters of several bytes and such that no font has.
+func TestWrapLongWords(t *testing.T) {
+	f := flow(t, 1)
+	for _, word := range []string{strings.Repeat("mi", 3000), strings.Repeat("wé木", 2000), "ab\xff" + strings.Repeat("l", 500)} {
+		for _, width := range []float64{1, 40, 90.5} {
+			lines := f.Wrap(word, style, width)
+			if got := strings.Join(lines, ""); got != word {
+				t.Fatalf("%.12q... became %.12q...", word, got)
+			}
+			for i, line := range lines {
+				letters := []rune(line)
+				if f.Measure(line) > width && len(letters) > 1 {
+					t.Fatalf("%q is wider than %v", line, width)
+				}
+				if i+1 < len(lines) && f.Measure(line+string([]rune(lines[i+1])[0])) <= width {
+					t.Fatalf("%q leaves room for a letter in %v", line, width)
+				}
+			}
+		}
+	}
+}
+
 func squeezed(s string) string { return strings.ReplaceAll(s, " ", "") }
 
 // Columns are filled from the left to the right, then the next page.
@@ -78,5 +101,28 @@ func TestSameBytes(t *testing.T) {
 	}
 	if !bytes.Equal(first.Bytes(), second.Bytes()) {
 		t.Error("two runs gave different bytes")
+	}
+}
+
+// BenchmarkWrap breaks words of many letters and paragraphs of many words; the
+// time for each letter should stay level.
+func BenchmarkWrap(b *testing.B) {
+	for _, c := range []struct{ name, text string }{
+		{"word of 2000", strings.Repeat("x", 2000)},
+		{"word of 20000", strings.Repeat("x", 20_000)},
+		{"path of 20000", strings.Repeat("platforms[].", 20_000/12)},
+		{"words of 20000", strings.Repeat("platform ", 20_000/9)},
+	} {
+		b.Run(c.name, func(b *testing.B) {
+			f, err := pdfpages.New(pdfpages.Setup{Columns: 1})
+			if err != nil {
+				b.Fatal(err)
+			}
+			f.Page()
+			for b.Loop() {
+				f.Wrap(c.text, style, 300)
+			}
+			b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N*len(c.text)), "ns/letter")
+		})
 	}
 }

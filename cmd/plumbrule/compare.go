@@ -32,9 +32,9 @@ func newCompareCommand(env environment) *cobra.Command {
 			"limit with the same outcome, then the checks that not all of the sets have.\n\n" +
 			"What flags leave open is taken from the " + config.FileName + " nearest above the design.\n\n" +
 			"Exit codes: 0 nothing is worse; 1 something at or above the failing class is new, further outside, or was\n" +
-			"outside and cannot be seen any more, and with --sets: a set behind the first finds something outside that the\n" +
-			"first does not; 2 wrong flags, configuration or rule sets; 3 a design cannot be read; 4 a check failed to run,\n" +
-			"or a comparison could not be written.",
+			"outside, excused or not, and cannot be seen any more, and with --sets: a set behind the first finds something\n" +
+			"outside that the first does not; 2 wrong flags, configuration or rule sets; 3 a design cannot be read; 4 a\n" +
+			"check failed to run, on either revision, or a comparison could not be written.",
 		Example: "  plumbrule compare fixtures/compare/before.deck.yaml fixtures/compare/after.deck.yaml\n" +
 			"  plumbrule compare --report markdown=remarks.md --report text jobs/heron.rev-a.deck.yaml jobs/heron.deck.yaml\n" +
 			"  plumbrule compare --sets irc-2018,irc-2021,us-mi fixtures/designs/ketch-point.deck.yaml",

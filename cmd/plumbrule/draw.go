@@ -17,6 +17,7 @@ import (
 	"plumbrule/checker/draw/pdf"
 	"plumbrule/checker/draw/png"
 	"plumbrule/checker/draw/svg"
+	"plumbrule/checker/result"
 )
 
 // allViews is the word for every view.
@@ -90,11 +91,14 @@ func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []str
 	if err != nil {
 		return err
 	}
-	in, err := readDesign(env, args[0])
+	format, err := findDrawFormat(flags.format)
 	if err != nil {
 		return err
 	}
-	format, err := findDrawFormat(flags.format)
+	if err := unprintable(env, flags.output, format.name); err != nil {
+		return err
+	}
+	in, err := readDesign(env, args[0])
 	if err != nil {
 		return err
 	}
@@ -105,18 +109,7 @@ func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []str
 	if err := check(flags.output, in); err != nil {
 		return err
 	}
-	if len(flags.sets)+len(flags.waivers) > 0 || flags.config != "" {
-		c, err := flags.startOne(cmd, env, &in, checker.Options{})
-		if err != nil {
-			return err
-		}
-		report := c.Check(cmd.Context(), in)
-		if err := stopped(cmd.Context()); err != nil {
-			return err
-		}
-		options.Report = &report
-	}
-	sheets, problems, err := checker.Drawings(in, options)
+	sheets, problems, err := flags.sheets(cmd, env, in, options)
 	if err != nil {
 		return err
 	}
@@ -124,6 +117,23 @@ func drawSheets(cmd *cobra.Command, env environment, flags drawFlags, args []str
 		return err
 	}
 	return flags.write(env, format, sheets)
+}
+
+// sheets draws the design, with the findings of rule sets where some are asked
+// for.
+func (f drawFlags) sheets(cmd *cobra.Command, env environment, in checker.Input, options draw.Options) ([]*paper.Sheet, []result.Problem, error) {
+	if len(f.sets)+len(f.waivers) == 0 && f.config == "" {
+		return checker.Drawings(in, options)
+	}
+	c, err := f.startOne(cmd, env, &in, checker.Options{})
+	if err != nil {
+		return nil, nil, err
+	}
+	sheets, problems, err := c.Drawings(cmd.Context(), in, options)
+	if stop := stopped(cmd.Context()); stop != nil {
+		return nil, nil, stop
+	}
+	return sheets, problems, err
 }
 
 func (f drawFlags) options() (draw.Options, error) {

@@ -57,6 +57,9 @@ func printSheet(env environment, args []string, format, file string) error {
 	if err != nil {
 		return err
 	}
+	if err := unprintable(env, file, format); err != nil {
+		return err
+	}
 	in, err := readDesign(env, args[0])
 	if err != nil {
 		return err

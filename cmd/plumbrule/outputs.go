@@ -73,6 +73,18 @@ func ready(file string, inputs ...checker.Input) error {
 	return nil
 }
 
+// unprintable refuses to put a format on a terminal that would make a mess of it
+// there. A pipe and a file take whatever comes.
+func unprintable(env environment, file, format string) error {
+	if file != "" && file != standardInput || format != "pdf" && format != "png" {
+		return nil
+	}
+	if _, terminal := env.terminal(); !terminal {
+		return nil
+	}
+	return fmt.Errorf("a terminal cannot show %s; name a file, -o FILE.%s, or send it on with > FILE.%s or a pipe", format, format, format)
+}
+
 // keep refuses to write over what is read.
 func keep(output string, inputs ...checker.Input) error {
 	to, err := os.Stat(output)

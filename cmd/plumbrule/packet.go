@@ -41,6 +41,8 @@ func newPacketCommand(env environment) *cobra.Command {
 			"not shown, a schedule of every check with its margin, assumptions, what the rule sets do not cover, sources\n" +
 			"and cautions. It is one file, which fetches nothing. A packet is about one design; name them one by one.\n\n" +
 			"Rule sets, waivers and configuration are those of check, and findings have the numbers of the review letter.\n\n" +
+			"The HTML is the accessible one: it has headings, tables and descriptions of drawings for whoever listens to\n" +
+			"it. The PDF has a title, a language, bookmarks and page numbers, but no tags, which its library cannot write.\n\n" +
 			"Exit codes: 0 the packet was written, whatever was found; 2 wrong flags, configuration or rule sets;\n" +
 			"3 the design cannot be read, and nothing was written; 4 a check failed to run, and the packet says so,\n" +
 			"or the packet could not be written.",
@@ -95,6 +97,9 @@ func writePacket(cmd *cobra.Command, env environment, flags packetFlags, design 
 	}
 	if flags.paper != "" && !slices.Contains(draw.Papers(), flags.paper) {
 		return unknown("paper", flags.paper, "papers", draw.Papers())
+	}
+	if err := unprintable(env, flags.output, format.name); err != nil {
+		return err
 	}
 	previous, err := readPrevious(flags.previous)
 	if err != nil {

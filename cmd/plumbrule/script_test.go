@@ -15,7 +15,7 @@ func TestMain(m *testing.M) {
 	program := func() {
 		os.Exit(run(context.Background(), environment{
 			in: os.Stdin, out: os.Stdout, err: os.Stderr, getenv: os.Getenv, now: today,
-			terminal: func() (int, bool) { return 0, false },
+			terminal: func() (int, bool) { return 0, os.Getenv("TERMINAL") != "" },
 			watched:  func() bool { return false },
 		}, os.Args[1:]))
 	}

@@ -3,25 +3,16 @@ package json
 import (
 	"plumbrule/checker/compare"
 	"plumbrule/checker/report/content"
+	"plumbrule/checker/report/shape"
 	"plumbrule/checker/result"
-	"plumbrule/checker/source"
 )
 
-func convertSet(s *result.Set) set {
-	out := set{ID: s.ID, Edition: s.Edition, Title: s.Title, Place: s.Place, Extends: s.Extends, NotCovered: s.NotCovered}
-	if out.NotCovered == nil {
-		out.NotCovered = []string{}
-	}
-	return out
-}
+func convertSet(s *result.Set) set { return set{Set: shape.SetOf(s)} }
 
 func convertDesign(d *result.Design) design {
 	return design{
 		File: d.File, Title: d.Title, Revision: d.Revision, System: d.System.String(), Disposition: string(d.Disposition),
-		Counts: counts{
-			Outside: d.Counts.Outside, Within: d.Counts.Within, NotShown: d.Counts.NotShown,
-			DoesNotApply: d.Counts.DoesNotApply, Excused: d.Counts.Excused, CouldNotRun: d.Counts.CouldNotRun,
-		},
+		Counts: shape.CountsOf(d.Counts),
 	}
 }
 
@@ -30,13 +21,7 @@ func convertChange(c *compare.Change) change {
 }
 
 func convertPlace(p *compare.Place) place {
-	return place{At: p.Pointer, Start: convertPosition(p.Span.Start), End: convertPosition(p.Span.End), Text: p.Text, Missing: p.Missing}
-}
-
-// convertPosition puts what has no place in the file at its start, as lines and
-// columns count from 1.
-func convertPosition(p source.Position) position {
-	return position{Line: max(p.Line, 1), Column: max(p.Column, 1)}
+	return place{Place: shape.PlaceOf(p.Pointer, p.Span, p.Text), Missing: p.Missing}
 }
 
 func convertMatter(m *compare.Matter) finding {
@@ -53,49 +38,24 @@ func convertMatter(m *compare.Matter) finding {
 	return out
 }
 
-func convertListing(l *result.Listing) *listing {
-	if l == nil {
-		return nil
-	}
-	return &listing{At: l.Pointer, Start: convertPosition(l.Span.Start), End: convertPosition(l.Span.End), Text: l.Text, Product: l.Product}
-}
-
 func convertResult(r *result.Result) *answer {
 	if r == nil {
 		return nil
 	}
+	start, end := shape.SpanOf(r.Span)
 	out := &answer{
-		Outcome: string(r.Outcome), Start: convertPosition(r.Span.Start), End: convertPosition(r.Span.End),
-		Clause: r.Clause, Status: r.Status, Listing: convertListing(r.Listing), Amended: r.Amended, Have: convertValue(r.Have), Limit: convertValue(r.Limit),
+		Outcome: string(r.Outcome), At: shape.PointerOf(r), Start: start, End: end,
+		Clause: r.Clause, Status: r.Status, Listing: shape.ListingOf(r.Listing), Amended: r.Amended, Have: shape.ValueOf(r.Have), Limit: shape.ValueOf(r.Limit),
 		Needs: r.Needs, Reason: r.Reason, Message: r.Message, Fingerprint: r.Fingerprint,
 	}
-	if len(r.At) > 0 {
-		out.At = r.At[0]
-	}
-	if r.Margin != nil {
-		out.MarginText = r.Margin.Text
-		if r.Margin.Unit != "" {
-			out.Margin = &r.Margin.Number
-		}
-	}
-	return out
-}
-
-func convertValue(v *result.Value) *value {
-	if v == nil {
-		return nil
-	}
-	out := &value{Unit: v.Unit, Text: v.Text, Relation: string(v.Relation), Standard: v.Standard}
-	if v.Unit != "" {
-		out.Value = &v.Number
-	}
+	out.Margin, out.MarginText = shape.MarginOf(r.Margin)
 	return out
 }
 
 func convertRow(r *compare.Row, sets []result.Set) subject {
 	out := subject{
 		Difference: string(r.Difference), Check: r.Check, Title: r.Title, Consequence: string(r.Consequence), Name: r.Name,
-		Mark: r.Mark, See: r.See, At: r.Pointer, Start: convertPosition(r.Span.Start), End: convertPosition(r.Span.End), Count: r.Count,
+		Mark: r.Mark, See: r.See, At: r.Pointer, Start: shape.PositionOf(r.Span.Start), End: shape.PositionOf(r.Span.End), Count: r.Count,
 	}
 	for i := range r.Cells {
 		cell := &r.Cells[i]
@@ -104,7 +64,7 @@ func convertRow(r *compare.Row, sets []result.Set) subject {
 			one.Figures = append(one.Figures, figure{Name: f.Name, Text: f.Text, Clause: f.Clause, Status: f.Status})
 		}
 		for _, at := range cell.Elsewhere {
-			one.Elsewhere = append(one.Elsewhere, convertPosition(at))
+			one.Elsewhere = append(one.Elsewhere, shape.PositionOf(at))
 		}
 		out.BySet = append(out.BySet, one)
 	}

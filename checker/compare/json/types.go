@@ -1,5 +1,7 @@
 package json
 
+import "plumbrule/checker/report/shape"
+
 // version is the version of the shape below.
 const version = 1
 
@@ -14,12 +16,7 @@ type comparison struct {
 }
 
 type set struct {
-	ID         string   `json:"id"`
-	Edition    string   `json:"edition"`
-	Title      string   `json:"title"`
-	Place      string   `json:"place,omitempty"`
-	Extends    string   `json:"extends,omitempty"`
-	NotCovered []string `json:"not_covered"`
+	shape.Set
 	// Lacks are checks that another set of the comparison has.
 	Lacks []string `json:"lacks,omitempty"`
 }
@@ -32,21 +29,12 @@ type revisions struct {
 }
 
 type design struct {
-	File        string `json:"file"`
-	Title       string `json:"title,omitempty"`
-	Revision    string `json:"revision,omitempty"`
-	System      string `json:"system"`
-	Disposition string `json:"disposition"`
-	Counts      counts `json:"counts"`
-}
-
-type counts struct {
-	Outside      int `json:"outside"`
-	Within       int `json:"within"`
-	NotShown     int `json:"not_shown"`
-	DoesNotApply int `json:"does_not_apply"`
-	Excused      int `json:"excused"`
-	CouldNotRun  int `json:"could_not_run"`
+	File        string       `json:"file"`
+	Title       string       `json:"title,omitempty"`
+	Revision    string       `json:"revision,omitempty"`
+	System      string       `json:"system"`
+	Disposition string       `json:"disposition"`
+	Counts      shape.Counts `json:"counts"`
 }
 
 type change struct {
@@ -57,16 +45,8 @@ type change struct {
 }
 
 type place struct {
-	At      string   `json:"at"`
-	Start   position `json:"start"`
-	End     position `json:"end"`
-	Text    string   `json:"text,omitempty"`
-	Missing bool     `json:"missing,omitempty"`
-}
-
-type position struct {
-	Line   int `json:"line"`
-	Column int `json:"column"`
+	shape.Place
+	Missing bool `json:"missing,omitempty"`
 }
 
 type finding struct {
@@ -87,40 +67,22 @@ type finding struct {
 
 // answer is what one revision or one set makes of a subject.
 type answer struct {
-	Outcome     string   `json:"outcome"`
-	At          string   `json:"at"`
-	Start       position `json:"start"`
-	End         position `json:"end"`
-	Clause      string   `json:"clause,omitempty"`
-	Status      string   `json:"status,omitempty"`
-	Listing     *listing `json:"listing,omitempty"`
-	Amended     string   `json:"amended,omitempty"`
-	Have        *value   `json:"have,omitempty"`
-	Limit       *value   `json:"limit,omitempty"`
-	Margin      *float64 `json:"margin,omitempty"`
-	MarginText  string   `json:"margin_text,omitempty"`
-	Needs       string   `json:"needs,omitempty"`
-	Reason      string   `json:"reason,omitempty"`
-	Message     string   `json:"message,omitempty"`
-	Fingerprint string   `json:"fingerprint,omitempty"`
-}
-
-// listing is where the design itself states the limit.
-type listing struct {
-	At      string   `json:"at"`
-	Start   position `json:"start"`
-	End     position `json:"end"`
-	Text    string   `json:"text,omitempty"`
-	Product string   `json:"product,omitempty"`
-}
-
-// value has no number and no unit for words and flags.
-type value struct {
-	Value    *float64 `json:"value,omitempty"`
-	Unit     string   `json:"unit,omitempty"`
-	Text     string   `json:"text"`
-	Relation string   `json:"relation,omitempty"`
-	Standard string   `json:"standard,omitempty"`
+	Outcome     string         `json:"outcome"`
+	At          string         `json:"at"`
+	Start       shape.Position `json:"start"`
+	End         shape.Position `json:"end"`
+	Clause      string         `json:"clause,omitempty"`
+	Status      string         `json:"status,omitempty"`
+	Listing     *shape.Listing `json:"listing,omitempty"`
+	Amended     string         `json:"amended,omitempty"`
+	Have        *shape.Value   `json:"have,omitempty"`
+	Limit       *shape.Value   `json:"limit,omitempty"`
+	Margin      *float64       `json:"margin,omitempty"`
+	MarginText  string         `json:"margin_text,omitempty"`
+	Needs       string         `json:"needs,omitempty"`
+	Reason      string         `json:"reason,omitempty"`
+	Message     string         `json:"message,omitempty"`
+	Fingerprint string         `json:"fingerprint,omitempty"`
 }
 
 type ruleSets struct {
@@ -130,18 +92,18 @@ type ruleSets struct {
 }
 
 type subject struct {
-	Difference  string   `json:"difference"`
-	Check       string   `json:"check"`
-	Title       string   `json:"title,omitempty"`
-	Consequence string   `json:"consequence"`
-	Name        string   `json:"name,omitempty"`
-	Mark        string   `json:"mark,omitempty"`
-	See         string   `json:"see,omitempty"`
-	At          string   `json:"at"`
-	Start       position `json:"start"`
-	End         position `json:"end"`
-	Count       int      `json:"count"`
-	BySet       []bySet  `json:"by_set"`
+	Difference  string         `json:"difference"`
+	Check       string         `json:"check"`
+	Title       string         `json:"title,omitempty"`
+	Consequence string         `json:"consequence"`
+	Name        string         `json:"name,omitempty"`
+	Mark        string         `json:"mark,omitempty"`
+	See         string         `json:"see,omitempty"`
+	At          string         `json:"at"`
+	Start       shape.Position `json:"start"`
+	End         shape.Position `json:"end"`
+	Count       int            `json:"count"`
+	BySet       []bySet        `json:"by_set"`
 }
 
 type bySet struct {
@@ -150,7 +112,7 @@ type bySet struct {
 	Answer  *answer  `json:"answer,omitempty"`
 	Figures []figure `json:"figures,omitempty"`
 	// Elsewhere is where the set speaks of instead.
-	Elsewhere []position `json:"elsewhere,omitempty"`
+	Elsewhere []shape.Position `json:"elsewhere,omitempty"`
 }
 
 type figure struct {
@@ -162,8 +124,8 @@ type figure struct {
 
 // remark is a finding on a file of waivers.
 type remark struct {
-	File    string   `json:"file"`
-	Check   string   `json:"check"`
-	Start   position `json:"start"`
-	Message string   `json:"message"`
+	File    string         `json:"file"`
+	Check   string         `json:"check"`
+	Start   shape.Position `json:"start"`
+	Message string         `json:"message"`
 }

@@ -82,7 +82,7 @@ func (p *printer) firstLine(r *compare.Revisions, m *compare.Matter) {
 		tag += " " + basis
 	}
 	state := string(m.State)
-	if m.State == compare.New || m.State == compare.Revealed || m.State == compare.Hidden {
+	if m.State == compare.New || m.State == compare.Revealed || m.State == compare.Hidden || m.State == compare.CouldNot {
 		state = p.alarm(state)
 	}
 	p.Line(p.path(place(file, found.Span.Start)) + ": " + state + ": " + string(found.Consequence) + ": " +

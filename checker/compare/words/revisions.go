@@ -47,10 +47,14 @@ func Way(m *compare.Matter) string {
 		compare.CouldNot, compare.RanAgain, compare.Excused, compare.Unexcused:
 	}
 	was, is := Standing(m.Was), Standing(m.Is)
-	if m.Was == nil {
+	switch {
+	case m.Was == nil && m.Is.Outcome == result.CouldNotRun: // it speaks of the whole check
+		was = "able to run"
+	case m.Is == nil && m.Was.Outcome == result.CouldNotRun:
+		is = "able to run"
+	case m.Was == nil:
 		was = reason(m)
-	}
-	if m.Is == nil {
+	case m.Is == nil:
 		is = reason(m)
 	}
 	words := "was " + cmp.Or(was, "not found") + "; now " + cmp.Or(is, "not found")
@@ -76,6 +80,8 @@ func asked(m *compare.Matter) string {
 		return "the element is new"
 	case m.State == compare.Asked && m.Reason == compare.NoNeed:
 		return "before, the check did not apply"
+	case m.State == compare.Asked && m.Reason == compare.NoRun:
+		return "before, the check could not run"
 	case m.State == compare.Dropped && m.Reason == compare.NoElement:
 		return "the element is gone"
 	case m.State == compare.Dropped && m.Reason == compare.NoNeed:
@@ -106,8 +112,8 @@ func reason(m *compare.Matter) string {
 	return ""
 }
 
-// Standing says how a result stands to its limit: `8", outside by 1/4"`. It is
-// "" for nil.
+// Standing says how a result stands to its limit, behind "was" or "now": `8",
+// outside by 1/4"`. It is "" for nil.
 func Standing(r *result.Result) string {
 	if r == nil {
 		return ""
@@ -119,7 +125,10 @@ func Standing(r *result.Result) string {
 	case result.Excused:
 		stand = strings.TrimSuffix("excused, "+stand, ", ")
 	case result.DoesNotApply, result.CouldNotRun:
-		stand = string(r.Outcome)
+		stand = "not checked"
+		if r.Outcome == result.CouldNotRun {
+			stand = "not able to run"
+		}
 		if r.Reason != "" {
 			stand += " (" + r.Reason + ")"
 		}
@@ -146,24 +155,14 @@ func Message(m *compare.Matter) string {
 // Groups joins matters of which the same is said, as where several checks miss
 // one value. They keep the order of the first of each.
 func Groups(list []*compare.Matter) [][]*compare.Matter {
-	var groups [][]*compare.Matter
-	index := map[[3]string]int{}
-	for _, m := range list {
+	return content.GroupBy(list, func(m *compare.Matter) [3]string {
 		r := m.Result()
 		at := ""
 		if len(r.At) > 0 {
 			at = r.At[0]
 		}
-		key := [3]string{at, content.Message(r), Way(m)}
-		i, known := index[key]
-		if !known {
-			i = len(groups)
-			index[key] = i
-			groups = append(groups, nil)
-		}
-		groups[i] = append(groups[i], m)
-	}
-	return groups
+		return [3]string{at, content.Message(r), Way(m)}
+	})
 }
 
 // Change says what was done to a value: "40 psf -> 50 psf", "not shown -> 36

@@ -32,7 +32,7 @@ func TestWay(t *testing.T) {
 		{compare.Matter{State: compare.Gone, Was: outside(`8"`, `1/4"`, -0.25), Is: within()}, `was 8", outside by 1/4"; now 7", inside by 3/4"`},
 		{compare.Matter{State: compare.Gone, Was: flag, Reason: compare.NoElement}, "was outside; now gone with its element"},
 		{compare.Matter{State: compare.New, Is: board, Reason: compare.NoElement}, "was not there, as the element is new; now flat board, outside"},
-		{compare.Matter{State: compare.New, Is: flag, Was: &result.Result{Outcome: result.DoesNotApply, Reason: "no stair"}}, "was does not apply (no stair); now outside"},
+		{compare.Matter{State: compare.New, Is: flag, Was: &result.Result{Outcome: result.DoesNotApply, Reason: "no stair"}}, "was not checked (no stair); now outside"},
 		{compare.Matter{State: compare.New, Is: flag}, "was not found; now outside"},
 		{compare.Matter{State: compare.Hidden, Was: flag, Reason: compare.NothingSeen}, "was outside; now not shown"},
 		{compare.Matter{State: compare.Revealed, Is: flag, Reason: compare.NoRun}, "was not to be told, as the check could not run; now outside"},
@@ -41,6 +41,7 @@ func TestWay(t *testing.T) {
 		{compare.Matter{State: compare.NotShown, Is: &result.Result{Outcome: result.NotShown}, Field: place}, "was 36 in (line 7)"},
 		{compare.Matter{State: compare.Asked, Is: &result.Result{Outcome: result.NotShown}, Reason: compare.NoNeed}, "before, the check did not apply"},
 		{compare.Matter{State: compare.Dropped, Was: &result.Result{Outcome: result.NotShown}, Reason: compare.NoNeed}, "the check does not apply any more"},
+		{compare.Matter{State: compare.Asked, Is: &result.Result{Outcome: result.NotShown}, Reason: compare.NoRun}, "before, the check could not run"},
 		{compare.Matter{State: compare.StillAsked, Was: &result.Result{}, Is: &result.Result{}}, ""},
 	} {
 		if got := words.Way(&c.m); got != c.want {

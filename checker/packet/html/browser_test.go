@@ -40,40 +40,79 @@ func headless(t *testing.T, name string, args ...string) string {
 	return string(out)
 }
 
-// framed sets pages into frames of a narrow window, and has a script outside of
-// them say by how much each wants to be wider.
-func framed(t *testing.T, width int, pages map[string]*packet.Packet) string {
+// framed sets pages into frames of a window of some width, and has a script
+// outside of them say of each what look, the body of a function of a frame's
+// document, makes of it.
+func framed(t *testing.T, width int, pages map[string]*packet.Packet, look string) string {
 	t.Helper()
 	var b strings.Builder
 	b.WriteString("<!DOCTYPE html><title>frames</title><body>")
 	for name, p := range pages {
 		fmt.Fprintf(&b, `<iframe name="%s" width="%d" height="600" style="border:0" srcdoc="%s"></iframe>`, name, width, html.EscapeString(write(t, p)))
 	}
-	b.WriteString(`<p id="say"></p><script>
+	fmt.Fprintf(&b, `<p id="say"></p><script>
+const look = d => { %s };
 addEventListener("load", () => { document.getElementById("say").textContent =
-  [...document.querySelectorAll("iframe")].map(f => f.name + "=" + (e => e.scrollWidth - e.clientWidth)(f.contentDocument.documentElement) + ";").join(" "); });
-</script>`)
+  [...document.querySelectorAll("iframe")].map(f => f.name + "=" + look(f.contentDocument) + ";").join(" "); });
+</script>`, look)
 	return b.String()
+}
+
+// looked opens pages at a width and gives what look says of each.
+func looked(t *testing.T, width int, look string) map[string]string {
+	t.Helper()
+	name := browser(t)
+	list := packets(t)
+	file := filepath.Join(t.TempDir(), "frames.html")
+	if err := os.WriteFile(file, []byte(framed(t, width, list, look)), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	out := headless(t, name, "--virtual-time-budget=20000", "--dump-dom", "file://"+file)
+	_, answer, _ := strings.Cut(out[strings.LastIndex(out, `<p id="say">`):], ">")
+	said := map[string]string{}
+	for _, m := range regexp.MustCompile(`([a-z-]+)=([^;]*);`).FindAllStringSubmatch(answer, -1) {
+		said[m[1]] = m[2]
+	}
+	if len(said) != len(list) {
+		t.Fatalf("the browser looked at %d pages of %d", len(said), len(list))
+	}
+	return said
 }
 
 // No page scrolls sideways as a whole on a screen of 320 CSS pixels: what is
 // wider scrolls in a region of its own.
 func TestNarrowScreen(t *testing.T) {
 	const width = 320
-	name := browser(t)
-	list := packets(t)
-	file := filepath.Join(t.TempDir(), "frames.html")
-	if err := os.WriteFile(file, []byte(framed(t, width, list)), 0o600); err != nil {
-		t.Fatal(err)
+	for name, by := range looked(t, width, "const e = d.documentElement; return e.scrollWidth - e.clientWidth;") {
+		if by != "0" {
+			t.Errorf("%s is %s pixels wider than a screen of %d", name, by, width)
+		}
 	}
-	out := headless(t, name, "--virtual-time-budget=20000", "--dump-dom", "file://"+file)
-	said := regexp.MustCompile(`([a-z-]+)=(\d+);`).FindAllStringSubmatch(out[strings.LastIndex(out, `<p id="say">`):], -1)
-	if len(said) != len(list) {
-		t.Fatalf("the browser measured %d pages of %d", len(said), len(list))
-	}
-	for _, m := range said {
-		if m[2] != "0" {
-			t.Errorf("%s is %s pixels wider than a screen of %d", m[1], m[2], width)
+}
+
+// A table that is cut off says so above it, and one that is not does not. A
+// drawing is never cut off until somebody asks for it large, and is then.
+func TestWhatIsCutOffSaysSo(t *testing.T) {
+	const look = `
+const cut = e => e.scrollWidth > e.clientWidth + 1, seen = e => e && d.defaultView.getComputedStyle(e).display !== "none";
+const tables = [...d.querySelectorAll(".scroll")], drawings = [...d.querySelectorAll(".drawing")], boxes = [...d.querySelectorAll(".zoom")];
+const hint = e => seen(e.previousElementSibling?.matches(".hint") ? e.previousElementSibling : null);
+const fitting = drawings.filter(e => !cut(e)).length;
+boxes.forEach(e => { e.checked = true; });
+return [
+  "silent " + tables.filter(e => cut(e) && !hint(e)).length, "idle " + tables.filter(e => !cut(e) && hint(e)).length,
+  "fitting " + (fitting === drawings.length), "large " + (drawings.filter(cut).length === drawings.length),
+  "boxes " + (boxes.filter(seen).length === drawings.length), "hints " + tables.some(hint),
+].join(", ");`
+	for width, want := range map[int]string{
+		320:  "silent 0, idle 0, fitting true, large true, boxes true, hints true",
+		360:  "silent 0, idle 0, fitting true, large true, boxes true, hints true",
+		1280: "silent 0, idle 0, fitting true, large false, boxes false, hints false",
+	} {
+		for name, got := range looked(t, width, look) {
+			if got != want {
+				t.Errorf("%s at %d: %s, want %s", name, width, got, want)
+			}
 		}
 	}
 }

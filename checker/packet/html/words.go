@@ -7,9 +7,9 @@ import (
 	"unicode/utf8"
 )
 
-// values are lengths whose parts a hyphen joins, 3-1/4" and 6'-8". Browsers
-// would end a line behind it.
-var values = regexp.MustCompile(`^\(?\d+['′]?-\d\S*$`)
+// values are short words in which a hyphen joins a number, 3-1/4", 6'-8" and
+// irc-2021. Browsers would end a line behind it.
+var values = regexp.MustCompile(`^[^\s/._-]{1,6}['′]?-\d\S{0,7}$`)
 
 // broken says where lines may end inside of words: behind the joints of the path
 // of a field or the id of a check, and nowhere else.

@@ -63,6 +63,7 @@ type part struct {
 type table struct {
 	*packet.Table
 	Kind string // its classes
+	Hint string // where a narrow screen cuts it off; "" for one that always fits
 }
 
 type item struct {
@@ -102,7 +103,7 @@ func viewOf(p *packet.Packet) (page, error) {
 func partOf(p *packet.Part) (part, error) {
 	out := part{Part: *p}
 	if p.Table != nil {
-		out.Table = &table{p.Table, tableKind(p)}
+		out.Table = &table{p.Table, tableKind(p), hint(p.Table)}
 	}
 	for i := range p.Items {
 		out.Items = append(out.Items, itemOf(&p.Items[i]))
@@ -120,15 +121,34 @@ func partOf(p *packet.Part) (part, error) {
 	return out, nil
 }
 
+// The most columns of a table that becomes as narrow as the screen, and of one
+// that needs no wide one.
+const (
+	mostNarrow = 3
+	mostMid    = 5
+)
+
+// hint names the columns that wait beyond the edge of a narrow screen.
+func hint(t *packet.Table) string {
+	if len(t.Columns) <= mostNarrow {
+		return ""
+	}
+	var heads []string
+	for _, c := range t.Columns[1:] {
+		heads = append(heads, strings.ToLower(c.Head))
+	}
+	return "Scroll sideways for " + strings.Join(heads, ", ") + "."
+}
+
 // tableKind is the classes of a table: how narrow it can become, whether it fits
 // on a page, and whether a heading above says what its caption does.
 func tableKind(p *packet.Part) string {
 	const few = 12
 	kind := ""
 	switch n := len(p.Table.Columns); {
-	case n > 5:
+	case n > mostMid:
 		kind = " wide"
-	case n > 3:
+	case n > mostNarrow:
 		kind = " mid"
 	}
 	if len(p.Table.Rows) <= few {

@@ -194,6 +194,10 @@ func (p *page) tables(n *dom.Node) {
 		if attr(n.Parent, "tabindex") != "0" || !strings.HasPrefix(attr(n.Parent, "class"), "scroll") {
 			p.t.Errorf("%s: a table cannot be scrolled by keys", p.name)
 		}
+	case "input":
+		if next := n.NextSibling; attr(n, "type") != "checkbox" || next == nil || next.Data != "label" || attr(next, "for") != attr(n, "id") || words(next) == "" {
+			p.t.Errorf("%s: a switch has no label", p.name)
+		}
 	}
 }
 

@@ -42,8 +42,8 @@ func (w *writer) grid(t *packet.Table) *grid {
 // Below a heading that says as much, the caption waits for the next page.
 func (w *writer) table(t *packet.Table, headed bool) {
 	g := w.grid(t)
+	w.Need(w.tableStart(g))
 	w.Y += 2
-	w.Need(w.headHeight(g) + strongStyle.Leading + w.together(g))
 	if !headed {
 		w.Paragraph(g.Caption, strongStyle)
 	}

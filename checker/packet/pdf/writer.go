@@ -91,15 +91,15 @@ func (w *writer) reserve(p *packet.Packet) {
 
 func (w *writer) section(s *packet.Section) {
 	w.Y += 14
-	w.Need(sectionStyle.Leading + 90) // a heading stays with what follows it
+	w.Need(w.sectionStart(s))
 	w.found[s.ID] = w.PDF.PageNo()
 	w.PDF.SetLink(w.links[s.ID], w.Y, -1)
 	w.Bookmark(s.Title, 0)
 	w.PDF.SetFillColor(tint, tint, tint)
 	w.PDF.Rect(w.Left, w.Y, w.Width, sectionStyle.Leading+4, "F")
-	w.Y += 1.5
-	w.Indented(6, s.Title, sectionStyle)
-	w.Y += 7
+	w.Y += aboveHead
+	w.Indented(headIndent, s.Title, sectionStyle)
+	w.Y += belowHead
 	w.paragraphs(s.Notes)
 	for i := range s.Parts {
 		w.part(&s.Parts[i])
@@ -118,11 +118,11 @@ func (w *writer) paragraphs(list []string) {
 
 func (w *writer) part(p *packet.Part) {
 	if p.Title != "" {
-		w.Y += 6
-		w.Need(partStyle.Leading + 60)
+		w.Y += abovePart
+		w.Need(w.partStart(p))
 		w.Bookmark(p.Title, 1)
 		w.Paragraph(p.Title, partStyle)
-		w.Y += 2
+		w.Y += belowPart
 	}
 	w.paragraphs(p.Notes)
 	for _, words := range p.List {
@@ -147,7 +147,7 @@ func (w *writer) listed(d *packet.Drawing) {
 	if d.Scale != "" {
 		head += ", " + d.Scale
 	}
-	w.Need(bodyStyle.Leading * 3)
+	w.Need(drawingStart())
 	w.Paragraph(head, strongStyle)
 	w.Indented(10, d.Alt, smallStyle)
 	w.Y += 3

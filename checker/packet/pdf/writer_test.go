@@ -3,13 +3,16 @@ package pdf_test
 import (
 	"bytes"
 	"errors"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
+	"unicode/utf16"
 
 	"plumbrule/checker"
 	"plumbrule/checker/draw/paper"
@@ -61,6 +64,79 @@ func TestDocument(t *testing.T) {
 	for _, want := range []string{"%PDF-", "/Lang (en)", "/Outlines", "/FontFile2", "/Subtype /Link", "/MediaBox [0 0 612.00 792.00]", "/MediaBox [0 0 792.00 612.00]"} {
 		if !bytes.Contains(file, []byte(want)) {
 			t.Errorf("no %q in the file", want)
+		}
+	}
+}
+
+// Sections, their parts and their drawings can be reached by bookmarks, and the
+// file is called what the packet is.
+func TestBookmarks(t *testing.T) {
+	p := packettest.Packet(t)
+	file := write(t, p)
+	want := []string{"Review packet: " + p.Title}
+	for i := range p.Sections {
+		want = append(want, p.Sections[i].Title)
+		for _, part := range p.Sections[i].Parts {
+			if part.Title != "" {
+				want = append(want, part.Title)
+			}
+			if part.Drawing != nil {
+				want = append(want, part.Drawing.Sheet.Number+" "+part.Drawing.Sheet.Name)
+			}
+		}
+	}
+	for _, title := range want {
+		if !bytes.Contains(file, title16(title)) {
+			t.Errorf("no entry with the title %q", title)
+		}
+	}
+	if got := bytes.Count(file, []byte("/Title (")); got != len(want) {
+		t.Errorf("%d titles, want %d", got, len(want))
+	}
+}
+
+// title16 is how a PDF writes a title: in UTF-16, big end first.
+func title16(title string) []byte {
+	out := []byte("/Title (\xfe\xff")
+	for _, unit := range utf16.Encode([]rune(title)) {
+		for _, b := range []byte{byte(unit >> 8), byte(unit)} {
+			if strings.IndexByte(`\()`, b) >= 0 {
+				out = append(out, '\\')
+			}
+			out = append(out, b)
+		}
+	}
+	return append(out, ')')
+}
+
+// No heading stands alone at the foot of a page, however far the page is filled
+// above it.
+func TestHeadingsStayWithWhatFollows(t *testing.T) {
+	row := packet.Row{Cells: []packet.Cell{{Text: "cell", More: "more"}, {Text: "cell"}}}
+	columns := []packet.Column{{Head: "one", Share: 1}, {Head: "two", Share: 1}}
+	parts := map[string]packet.Part{
+		"table":   {Table: &packet.Table{Caption: "HEADT", Columns: columns, Rows: slices.Repeat([]packet.Row{row}, 6)}},
+		"long":    {Table: &packet.Table{Caption: "HEADT", Columns: columns, Rows: slices.Repeat([]packet.Row{row}, 60)}},
+		"items":   {Items: []packet.Item{{Number: 1, Head: strings.Repeat("words ", 60), Lines: slices.Repeat([]packet.Line{{Term: "t", Text: "x"}}, 12)}}},
+		"list":    {List: []string{strings.Repeat("words ", 90), "x"}},
+		"nothing": {Notes: []string{strings.Repeat("words ", 90)}},
+	}
+	for name, part := range parts {
+		part.Title = "HEADP"
+		p := &packet.Packet{Title: "t"}
+		for fill := range 24 {
+			p.Sections = append(p.Sections,
+				packet.Section{ID: fmt.Sprint("fill", fill), Title: "fill", Notes: slices.Repeat([]string{"words"}, fill)},
+				packet.Section{ID: fmt.Sprint("part", fill), Title: "HEADS", Parts: []packet.Part{part}})
+		}
+		foot := regexp.MustCompile(`t?page\d+of\d+$`)
+		for i, page := range read(t, p) {
+			page = foot.ReplaceAllString(page, "")
+			for _, head := range []string{"HEADS", "HEADP", "HEADT", "onetwo"} {
+				if strings.HasSuffix(page, head) {
+					t.Errorf("%s: page %d ends with the heading %s", name, i+1, head)
+				}
+			}
 		}
 	}
 }

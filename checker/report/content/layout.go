@@ -69,19 +69,29 @@ func primary(r *result.Result) string {
 	return r.At[0]
 }
 
-// group joins results of equal keys, in the order in which keys first occur.
+// group joins results of equal keys.
 func group(results []*result.Result, keyOf func(*result.Result) key) []Group {
 	var groups []Group
-	index := map[key]int{}
-	for _, r := range results {
-		k := keyOf(r)
+	for _, g := range GroupBy(results, keyOf) {
+		groups = append(groups, Group(g))
+	}
+	return groups
+}
+
+// GroupBy joins what has equal keys. The groups stand in the order in which their
+// keys first occur, and none is empty.
+func GroupBy[T any, K comparable](list []T, keyOf func(T) K) [][]T {
+	var groups [][]T
+	index := map[K]int{}
+	for _, one := range list {
+		k := keyOf(one)
 		i, known := index[k]
 		if !known {
 			i = len(groups)
 			index[k] = i
 			groups = append(groups, nil)
 		}
-		groups[i] = append(groups[i], r)
+		groups[i] = append(groups[i], one)
 	}
 	return groups
 }

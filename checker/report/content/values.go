@@ -67,13 +67,20 @@ func Limit(r *result.Result) string {
 // Bound gives the limit alone, for formats that have a column for what it rests
 // on: `at most 196.85 mm (7-3/4" in the standard)`. It is "" where there is none.
 func Bound(r *result.Result) string {
+	limit, standard := Limits(r)
+	if standard != "" {
+		return limit + " (" + standard + ")"
+	}
+	return limit
+}
+
+// Limits gives the parts of what Bound says: the limit, and how the standard
+// prints it, "" where that is the same.
+func Limits(r *result.Result) (limit, standard string) {
 	if r.Limit == nil {
-		return ""
+		return "", ""
 	}
-	if standard := inStandard(r); standard != "" {
-		return bound(r) + " (" + standard + ")"
-	}
-	return bound(r)
+	return bound(r), inStandard(r)
 }
 
 func bound(r *result.Result) string {

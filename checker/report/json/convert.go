@@ -3,15 +3,15 @@ package json
 import (
 	"plumbrule/checker/report/content"
 	"plumbrule/checker/report/items"
+	"plumbrule/checker/report/shape"
 	"plumbrule/checker/result"
-	"plumbrule/checker/source"
 )
 
 func convert(r *result.Report, previous items.Previous) report {
 	out := report{
 		Version:  version,
-		Sets:     each(r.Sets, convertSet),
-		Designs:  each(r.Designs, convertDesign),
+		Sets:     shape.Each(r.Sets, convertSet),
+		Designs:  shape.Each(r.Designs, convertDesign),
 		Cautions: content.Cautions(r.Sets),
 	}
 	for i := range r.Designs {
@@ -23,7 +23,7 @@ func convert(r *result.Report, previous items.Previous) report {
 		for j := range r.Designs[i].Findings {
 			out.Designs[i].Findings[j].Item = numbers[&r.Designs[i].Findings[j]]
 		}
-		out.Designs[i].Earlier = each(list.Past, convertPast)
+		out.Designs[i].Earlier = shape.Each(list.Past, convertPast)
 	}
 	return out
 }
@@ -39,27 +39,8 @@ func convertPast(p *items.Past) earlier {
 	return e
 }
 
-// each converts a list; an empty one stays a list, never null.
-func each[From, To any](from []From, convert func(*From) To) []To {
-	to := make([]To, len(from))
-	for i := range from {
-		to[i] = convert(&from[i])
-	}
-	return to
-}
-
 func convertSet(s *result.Set) set {
-	return set{
-		ID:         s.ID,
-		Edition:    s.Edition,
-		Title:      s.Title,
-		Publisher:  s.Publisher,
-		Place:      s.Place,
-		Extends:    s.Extends,
-		Scope:      s.Scope,
-		NotCovered: list(s.NotCovered),
-		Figures:    figures(s.Figures),
-	}
+	return set{Set: shape.SetOf(s), Figures: figures(s.Figures)}
 }
 
 func convertDesign(d *result.Design) design {
@@ -72,18 +53,11 @@ func convertDesign(d *result.Design) design {
 		Sheets:      d.Sheets,
 		Against:     d.ReviewedAgainst,
 		Disposition: string(d.Disposition),
-		Counts: counts{
-			Outside:      d.Counts.Outside,
-			Within:       d.Counts.Within,
-			NotShown:     d.Counts.NotShown,
-			DoesNotApply: d.Counts.DoesNotApply,
-			Excused:      d.Counts.Excused,
-			CouldNotRun:  d.Counts.CouldNotRun,
-		},
-		Problems: each(d.Problems, convertProblem),
-		Unread:   each(d.Unread, convertUnread),
-		Findings: each(d.Findings, convertFinding),
-		Readings: each(d.Readings, convertReading),
+		Counts:      shape.CountsOf(d.Counts),
+		Problems:    shape.Each(d.Problems, convertProblem),
+		Unread:      shape.Each(d.Unread, convertUnread),
+		Findings:    shape.Each(d.Findings, convertFinding),
+		Readings:    shape.Each(d.Readings, convertReading),
 	}
 	// Of a design that could not be read the system is not known.
 	if len(d.Problems) == 0 {
@@ -93,12 +67,12 @@ func convertDesign(d *result.Design) design {
 }
 
 func convertUnread(p *result.Place) unread {
-	start, end := convertSpan(p.Span)
+	start, end := shape.SpanOf(p.Span)
 	return unread{At: p.Pointer, Start: start, End: end}
 }
 
 func convertProblem(p *result.Problem) problem {
-	start, end := convertSpan(p.Span)
+	start, end := shape.SpanOf(p.Span)
 	return problem{At: p.Pointer, Start: start, End: end, Message: p.Message, Hint: p.Hint}
 }
 
@@ -108,15 +82,15 @@ func convertFinding(r *result.Result) finding {
 		Message:     content.Message(r),
 		Needs:       r.Needs,
 		Why:         r.Why,
-		Mend:        list(r.Mend),
-		Remedies:    each(r.Remedies, convertRemedy),
+		Mend:        shape.List(r.Mend),
+		Remedies:    shape.Each(r.Remedies, convertRemedy),
 		Fingerprint: r.Fingerprint,
 		Waiver:      convertWaiver(r.Waiver),
 	}
 }
 
 func convertRemedy(r *result.Remedy) remedy {
-	return remedy{Text: r.Text, Changes: each(r.Changes, func(c *result.Change) change {
+	return remedy{Text: r.Text, Changes: shape.Each(r.Changes, func(c *result.Change) change {
 		return change{At: c.Pointer, From: c.From, To: c.To}
 	})}
 }
@@ -133,7 +107,7 @@ func convertReading(r *result.Result) reading {
 }
 
 func convertSubject(r *result.Result) subject {
-	start, end := convertSpan(r.Span)
+	start, end := shape.SpanOf(r.Span)
 	s := subject{
 		Check:       r.Check,
 		Title:       r.Title,
@@ -141,75 +115,29 @@ func convertSubject(r *result.Result) subject {
 		Clause:      r.Clause,
 		Status:      r.Status,
 		Source:      r.Source,
-		Listing:     convertListing(r.Listing),
+		Listing:     shape.ListingOf(r.Listing),
 		Amended:     r.Amended,
 		Outcome:     string(r.Outcome),
 		Consequence: string(r.Consequence),
+		At:          shape.PointerOf(r),
 		Mark:        r.Mark,
 		See:         r.See,
 		Start:       start,
 		End:         end,
-		Related:     each(r.Related, convertPlace),
-		Have:        convertValue(r.Have),
-		Limit:       convertValue(r.Limit),
+		Related:     shape.Each(r.Related, convertPlace),
+		Have:        shape.ValueOf(r.Have),
+		Limit:       shape.ValueOf(r.Limit),
 		Reason:      r.Reason,
 		Notes:       r.Notes,
 		Engineered:  engineered(r.Engineered),
 		Table:       r.Table,
 		Row:         r.Row,
 	}
-	// A check that failed as a whole has no place; the root stands for it.
-	if len(r.At) > 0 {
-		s.At = r.At[0]
-	}
-	if r.Margin != nil {
-		s.MarginText = r.Margin.Text
-		if r.Margin.Unit != "" {
-			s.Margin = &r.Margin.Number
-		}
-	}
+	s.Margin, s.MarginText = shape.MarginOf(r.Margin)
 	return s
 }
 
-func convertListing(l *result.Listing) *listing {
-	if l == nil {
-		return nil
-	}
-	return &listing{place: convertPlace(&l.Place), Product: l.Product}
-}
-
-func convertPlace(p *result.Place) place {
-	start, end := convertSpan(p.Span)
-	return place{At: p.Pointer, Start: start, End: end, Text: p.Text}
-}
-
-func convertValue(v *result.Value) *value {
-	if v == nil {
-		return nil
-	}
-	out := &value{Unit: v.Unit, Text: v.Text, Relation: string(v.Relation), Standard: v.Standard}
-	if v.Unit != "" {
-		out.Value = &v.Number
-	}
-	return out
-}
-
-// convertSpan puts what has no place in the file at its start, as lines and
-// columns count from 1.
-func convertSpan(s source.Span) (start, end position) {
-	return convertPosition(s.Start), convertPosition(s.End)
-}
-
-func convertPosition(p source.Position) position {
-	return position{Line: max(p.Line, 1), Column: max(p.Column, 1)}
-}
-
-func list(words []string) []string {
-	if words == nil {
-		return []string{}
-	}
-	return words
-}
+func convertPlace(p *result.Place) shape.Place { return shape.PlaceOf(p.Pointer, p.Span, p.Text) }
 
 func engineered(e *result.Engineered) *engineering {
 	if e == nil {

@@ -1,5 +1,7 @@
 package json
 
+import "plumbrule/checker/report/shape"
+
 // version is the version of the shape below.
 const version = 1
 
@@ -11,15 +13,8 @@ type report struct {
 }
 
 type set struct {
-	ID         string   `json:"id"`
-	Edition    string   `json:"edition"`
-	Title      string   `json:"title"`
-	Publisher  string   `json:"publisher,omitempty"`
-	Place      string   `json:"place,omitempty"`
-	Extends    string   `json:"extends,omitempty"`
-	Scope      string   `json:"scope,omitempty"`
-	NotCovered []string `json:"not_covered"`
-	Figures    figures  `json:"figures"`
+	shape.Set
+	Figures figures `json:"figures"`
 }
 
 type figures struct {
@@ -29,72 +24,58 @@ type figures struct {
 }
 
 type design struct {
-	File        string    `json:"file"`
-	Kind        string    `json:"kind,omitempty"`
-	Title       string    `json:"title,omitempty"`
-	Revision    string    `json:"revision,omitempty"`
-	Sheets      string    `json:"sheets,omitempty"`
-	Against     string    `json:"reviewed_against,omitempty"`
-	System      string    `json:"system,omitempty"`
-	Sets        []string  `json:"sets,omitempty"`
-	Disposition string    `json:"disposition"`
-	Counts      counts    `json:"counts"`
-	Problems    []problem `json:"problems,omitempty"`
-	Unread      []unread  `json:"unread,omitempty"`
-	Findings    []finding `json:"findings"`
-	Readings    []reading `json:"readings"`
-	Earlier     []earlier `json:"earlier,omitempty"`
-}
-
-type counts struct {
-	Outside      int `json:"outside"`
-	Within       int `json:"within"`
-	NotShown     int `json:"not_shown"`
-	DoesNotApply int `json:"does_not_apply"`
-	Excused      int `json:"excused"`
-	CouldNotRun  int `json:"could_not_run"`
+	File        string       `json:"file"`
+	Kind        string       `json:"kind,omitempty"`
+	Title       string       `json:"title,omitempty"`
+	Revision    string       `json:"revision,omitempty"`
+	Sheets      string       `json:"sheets,omitempty"`
+	Against     string       `json:"reviewed_against,omitempty"`
+	System      string       `json:"system,omitempty"`
+	Sets        []string     `json:"sets,omitempty"`
+	Disposition string       `json:"disposition"`
+	Counts      shape.Counts `json:"counts"`
+	Problems    []problem    `json:"problems,omitempty"`
+	Unread      []unread     `json:"unread,omitempty"`
+	Findings    []finding    `json:"findings"`
+	Readings    []reading    `json:"readings"`
+	Earlier     []earlier    `json:"earlier,omitempty"`
 }
 
 type problem struct {
-	At      string   `json:"at"`
-	Start   position `json:"start"`
-	End     position `json:"end"`
-	Message string   `json:"message"`
-	Hint    string   `json:"hint,omitempty"`
-}
-
-type position struct {
-	Line   int `json:"line"`
-	Column int `json:"column"`
+	At      string         `json:"at"`
+	Start   shape.Position `json:"start"`
+	End     shape.Position `json:"end"`
+	Message string         `json:"message"`
+	Hint    string         `json:"hint,omitempty"`
 }
 
 // subject is what findings and readings have in common.
 type subject struct {
-	Check       string       `json:"check"`
-	Title       string       `json:"title,omitempty"`
-	Set         string       `json:"set"`
-	Clause      string       `json:"clause,omitempty"`
-	Status      string       `json:"status,omitempty"`
-	Source      string       `json:"source,omitempty"`
-	Listing     *listing     `json:"listing,omitempty"`
-	Amended     string       `json:"amended,omitempty"`
-	Outcome     string       `json:"outcome"`
-	Consequence string       `json:"consequence"`
-	At          string       `json:"at"`
-	Mark        string       `json:"mark,omitempty"`
-	See         string       `json:"see,omitempty"`
-	Start       position     `json:"start"`
-	End         position     `json:"end"`
-	Related     []place      `json:"related,omitempty"`
-	Have        *value       `json:"have,omitempty"`
-	Limit       *value       `json:"limit,omitempty"`
-	Margin      *float64     `json:"margin,omitempty"`
-	MarginText  string       `json:"margin_text,omitempty"`
-	Reason      string       `json:"reason,omitempty"`
-	Notes       []string     `json:"notes,omitempty"`
-	Engineered  *engineering `json:"engineered,omitempty"`
-	Table       string       `json:"table,omitempty"`
-	Row         string       `json:"row,omitempty"`
+	Check       string         `json:"check"`
+	Title       string         `json:"title,omitempty"`
+	Set         string         `json:"set"`
+	Clause      string         `json:"clause,omitempty"`
+	Status      string         `json:"status,omitempty"`
+	Source      string         `json:"source,omitempty"`
+	Listing     *shape.Listing `json:"listing,omitempty"`
+	Amended     string         `json:"amended,omitempty"`
+	Outcome     string         `json:"outcome"`
+	Consequence string         `json:"consequence"`
+	At          string         `json:"at"`
+	Mark        string         `json:"mark,omitempty"`
+	See         string         `json:"see,omitempty"`
+	Start       shape.Position `json:"start"`
+	End         shape.Position `json:"end"`
+	Related     []shape.Place  `json:"related,omitempty"`
+	Have        *shape.Value   `json:"have,omitempty"`
+	Limit       *shape.Value   `json:"limit,omitempty"`
+	Margin      *float64       `json:"margin,omitempty"`
+	MarginText  string         `json:"margin_text,omitempty"`
+	Reason      string         `json:"reason,omitempty"`
+	Notes       []string       `json:"notes,omitempty"`
+	Engineered  *engineering   `json:"engineered,omitempty"`
+	Table       string         `json:"table,omitempty"`
+	Row         string         `json:"row,omitempty"`
 }
 
 type finding struct {
@@ -162,28 +143,6 @@ type reading struct {
 	Fingerprint string `json:"fingerprint,omitempty"`
 }
 
-// listing is where the design itself states the limit.
-type listing struct {
-	place
-	Product string `json:"product,omitempty"`
-}
-
-type place struct {
-	At    string   `json:"at"`
-	Start position `json:"start"`
-	End   position `json:"end"`
-	Text  string   `json:"text,omitempty"`
-}
-
-// value has no number and no unit for words and flags.
-type value struct {
-	Value    *float64 `json:"value,omitempty"`
-	Unit     string   `json:"unit,omitempty"`
-	Text     string   `json:"text"`
-	Relation string   `json:"relation,omitempty"`
-	Standard string   `json:"standard,omitempty"`
-}
-
 // engineering is what wood engineering allows beside the set's limit.
 type engineering struct {
 	Value   float64  `json:"value"`
@@ -195,7 +154,7 @@ type engineering struct {
 
 // unread is a value of the design that no check reads.
 type unread struct {
-	At    string   `json:"at"`
-	Start position `json:"start"`
-	End   position `json:"end"`
+	At    string         `json:"at"`
+	Start shape.Position `json:"start"`
+	End   shape.Position `json:"end"`
 }

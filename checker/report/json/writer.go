@@ -1,11 +1,11 @@
 package json
 
 import (
-	"encoding/json"
 	"fmt"
 	"io"
 
 	"plumbrule/checker/report/items"
+	"plumbrule/checker/report/shape"
 	"plumbrule/checker/result"
 )
 
@@ -24,10 +24,7 @@ func New(opts Options) Writer { return Writer{opts} }
 // Write writes the whole report as one JSON value. An error is that of the
 // underlying writer, or names a number that JSON has no spelling for.
 func (w Writer) Write(to io.Writer, report result.Report) error {
-	encoder := json.NewEncoder(to)
-	encoder.SetEscapeHTML(false)
-	encoder.SetIndent("", "  ")
-	if err := encoder.Encode(convert(&report, w.opts.Previous)); err != nil {
+	if err := shape.Write(to, convert(&report, w.opts.Previous)); err != nil {
 		return fmt.Errorf("writing the report as JSON: %w", err)
 	}
 	return nil

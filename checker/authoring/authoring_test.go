@@ -155,7 +155,8 @@ func TestTryFinds(t *testing.T) {
 // TestTryRefuses spoils what is read before anything runs.
 func TestTryRefuses(t *testing.T) {
 	for _, tt := range []struct{ name, file, old, fresh, want string }{
-		{"figure", "set.yaml", "7-1/2 in", "7-1/2", "set.yaml:18:20: "},
+		{"figure", "set.yaml", "7-1/2 in", "7-1/2", "set.yaml:21:20: "},
+		{"words that nothing says", "set.yaml", "# words: {building department: council, ", "words: {gutter: eaves, ", "set.yaml:14:9: no check of the set says \"gutter\""},
 		{"check unknown", "set.yaml", "office/stair-width", "office/stair-widht", "the nearest is office/stair-width"},
 		{"table", "tables/stair-widths.yaml", "cells: [36 in, 42 in, 48 in]", "cells: [36 in, 42 in]", "tables/stair-widths.yaml:"},
 		{"metadata", check, "consequence: workmanship", "consequence: none", "stair_width.rego:6:18: "},
@@ -168,6 +169,22 @@ func TestTryRefuses(t *testing.T) {
 				t.Errorf("got %v, want %s", err, tt.want)
 			}
 		})
+	}
+}
+
+// TestWordsOfTheScaffold takes the mark of a comment off the words of a new set.
+func TestWordsOfTheScaffold(t *testing.T) {
+	dir := start(t)
+	change(t, dir, "set.yaml", "# words: {", "words: {")
+	if err := os.RemoveAll(filepath.Join(dir, "fixtures")); err != nil {
+		t.Fatal(err)
+	}
+	trial, err := authoring.Try(t.Context(), dir, box())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(trial.Set.Words) != 2 || trial.Set.Wording().Say("a guard by the building department") != "a balustrade by the council" {
+		t.Errorf("words %+v", trial.Set.Words)
 	}
 }
 

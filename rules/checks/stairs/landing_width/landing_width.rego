@@ -9,7 +9,7 @@
 #   applies_when: a stair is described
 #   figures:
 #     past_stair: {type: length, relation: at least, about: least width of a landing past the width of its stair}
-#     few: {type: count, relation: at most, optional: true, about: risers up to which no landing is asked for at the top of a stair whose doors keep clear of it}
+#     few: {type: count, unit: [riser, risers], relation: at most, optional: true, about: risers up to which no landing is asked for at the top of a stair whose doors keep clear of it}
 #     few_use: {type: words, optional: true, about: "use that such a stair must have, without this figure any has"}
 #   values: {where: words, risers: count, few: count, use: words}
 #   messages:

@@ -18,7 +18,7 @@ type entry struct {
 }
 
 const (
-	entrySize = 7.0
+	entrySize = 7.5
 	entryGap  = 3.5
 	// headingGap is left above a heading.
 	headingGap = 6.0

@@ -11,9 +11,12 @@ import (
 )
 
 // Sizes of letters, in points.
+//
+// Capitals of the smallest are 1.8 mm high on paper, where the heights of
+// lettering for technical drawings begin (ISO 3098, from memory).
 const (
-	small  = 6.5
-	normal = 7.5
+	small  = 7.2
+	normal = 8.0
 	large  = 10.5
 )
 
@@ -24,7 +27,8 @@ type figure struct {
 	scale  scale
 	title  string
 
-	lines, dims, words []paper.Item
+	lines, leaders, words []paper.Item
+	dims                  []*dimension
 	// taken is the room of words and markers; strokes are the lines that words
 	// had better keep off, by the weight that lines are drawn with now.
 	taken   []paper.Box
@@ -36,8 +40,11 @@ type figure struct {
 	missing []string
 	remarks []string
 	rulers  rulers
-	pending []func()
-	draft   bool // words that can move are left out
+	// extensions are the extension lines drawn so far.
+	extensions []stroke
+	soon       []func() // words that have little choice
+	pending    []func()
+	draft      bool // words that can move are left out
 }
 
 // stroke is a line that words keep off, the more the greater its weight.
@@ -143,15 +150,23 @@ func (f *figure) remark(words string) {
 // cannot move.
 func (f *figure) later(set func()) { f.pending = append(f.pending, set) }
 
+// sooner sets words after the dimensions have their figures and before the words
+// that are put off till later: these have one line to stand along.
+func (f *figure) sooner(set func()) { f.soon = append(f.soon, set) }
+
 // settle sets the words that were put off; a draft goes without.
 func (f *figure) settle() {
 	if f.draft {
 		return
 	}
-	for _, set := range f.pending {
+	f.letter()
+	for _, set := range f.soon {
 		set()
 	}
-	f.pending = nil
+	for _, set := range f.pending { // those of the first kind may have added some
+		set()
+	}
+	f.soon, f.pending = nil, nil
 }
 
 // use notes that the legend has to explain a symbol.
@@ -163,7 +178,16 @@ func (f *figure) use(s symbol) {
 
 // items are all items in the order in which they are painted: words come last,
 // since they wipe the lines below them away.
-func (f *figure) items() []paper.Item { return slices.Concat(f.lines, f.dims, f.words) }
+func (f *figure) items() []paper.Item {
+	list := slices.Concat(f.lines, f.leaders)
+	for _, d := range f.dims {
+		list = append(list, d.Dimension)
+	}
+	for _, d := range f.dims {
+		list = append(list, d.Label)
+	}
+	return append(list, f.words...)
+}
 
 // free reports whether a box meets no words and no marker.
 func (f *figure) free(boxes ...paper.Box) bool {

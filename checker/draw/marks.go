@@ -172,7 +172,7 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 			if reach < enough && !f.open(box) || reach < crowded && f.overWords(spot, to) {
 				continue
 			}
-			if cost := distance(spot, p) + 4*f.crossings(box) + f.crossed(spot, to); cost < bestCost {
+			if cost := distance(spot, p) + 8*f.crossings(box) + f.crossed(spot, to); cost < bestCost {
 				best, bestCost = at, cost
 			}
 		}

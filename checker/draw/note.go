@@ -75,7 +75,7 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 			if !f.open(room...) && reach < enough {
 				continue
 			}
-			const perLine, perLeaderLine = 15, 3
+			const perLine, perLeaderLine = 45, 3
 			cost := distance(spot, p) + perLine*f.crossings(room...)
 			if !l.none {
 				from, to := l.line(spot, extentOf(texts))
@@ -144,7 +144,7 @@ func (f *figure) noteNow(spot paper.Point, near float64, l leader, lines []strin
 	if l.beside == 0 {
 		line = append(line, paper.Circle(spot, 1.3, paper.Fine, paper.Solid))
 	}
-	f.dims = append(f.dims, paper.Group{Kind: "leader", Items: line})
+	f.leaders = append(f.leaders, paper.Group{Kind: "leader", Items: line})
 	f.strokes = append(f.strokes, stroke{from, to, 6}) // words over a leader part it from its note
 	for _, t := range texts {
 		f.write(t)
@@ -162,7 +162,8 @@ func (f *figure) label(spot paper.Point, size float64, lines ...string) {
 }
 
 // along writes words along a line, on its left as it runs if distance is above
-// zero, else on its right; nothing where they do not fit or the room is taken.
+// zero, else on its right; nothing where they do not fit, where the room is
+// taken or lines run through it.
 func (f *figure) along(a, b paper.Point, gap, size float64, words string) bool {
 	t := f.fonts.Text(words, size)
 	t.Clear = true
@@ -187,7 +188,7 @@ func (f *figure) along(a, b paper.Point, gap, size float64, words string) bool {
 	for _, part := range []float64{0.5, 0.3, 0.7, 0.2, 0.8} {
 		at := paper.Point{X: a.X + (b.X-a.X)*part, Y: a.Y + (b.Y-a.Y)*part}
 		t.At = moved(at, out, off)
-		if f.free(t.Box()) {
+		if f.free(t.Box()) && f.crossings(t.Box()) == 0 {
 			f.write(t)
 			return true
 		}

@@ -156,10 +156,11 @@ func (p *planner) edgeWords() {
 			f.miss("drop at the edge \"" + edge.Name + "\"")
 		}
 		const inside = -11 // right of the walk is inside; clear of the guard
-		if f.along(a, b, inside, small, joined(parts)) {
-			continue
-		}
-		f.note(middle(a, b), parts...)
+		f.sooner(func() {
+			if !f.along(a, b, inside, small, joined(parts)) {
+				f.note(middle(a, b), parts...)
+			}
+		})
 	}
 }
 

@@ -126,7 +126,7 @@ func (c *climber) stringer(flight *facts.Flight, steps []step, start measure.Len
 	f.draw(paper.Path{Points: area, Closed: true, Stroke: stroke, Fill: paper.White})
 	f.anchor(k.At, middle(a, b))
 	mid := inner[len(inner)/2]
-	f.beside(stretch{from: mid, to: moved(mid, down, deep), value: flight.Throat.Value, after: "throat"}, 0)
+	f.beside(stretch{from: mid, to: moved(mid, down, deep), value: flight.Throat.Value, after: "throat", aside: true}, 0)
 	// The line of the nosings, where it starts at the edge and the treads are
 	// alike.
 	slope := geometry.Diagonal(last.across-start, last.top-steps[0].top)
@@ -171,7 +171,7 @@ func (c *climber) rails(flight *facts.Flight, steps []step) {
 	if flight.Pitch != nil {
 		t := fmt.Sprintf("%.1f degrees", float64(flight.Pitch.Value)/1e6)
 		f.line(a, b, paper.Center)
-		f.later(func() { f.along(a, b, 4, small, t) })
+		f.sooner(func() { f.along(a, b, 4, small, t) })
 	}
 	rise := func(h measure.Length) (p, q paper.Point) { return a.Plus(0, -f.on(h)), b.Plus(0, -f.on(h)) }
 	part := func(p, q paper.Point, at float64) paper.Point {

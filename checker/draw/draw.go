@@ -95,10 +95,12 @@ func ofOneDesign(report *result.Report) bool {
 	return len(report.Designs) > 0
 }
 
-// pencil says how a figure is built: at a scale, and whether only roughly.
+// pencil says how a figure is built: at a scale, whether only roughly, and which
+// findings are marked on it.
 type pencil struct {
-	scale scale
-	draft bool
+	scale    scale
+	draft    bool
+	findings []finding
 }
 
 // build draws one figure.
@@ -159,7 +161,7 @@ func viewList() string {
 }
 
 func (d *drafter) figure(s pencil, title string) *figure {
-	return &figure{fonts: d.fonts, system: d.deck.System, scale: s.scale, draft: s.draft, title: title, weight: 1}
+	return &figure{fonts: d.fonts, system: d.deck.System, scale: s.scale, draft: s.draft, findings: s.findings, title: title, weight: 1}
 }
 
 // platformName is what a platform is called.

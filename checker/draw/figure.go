@@ -45,6 +45,9 @@ type figure struct {
 	soon       []func() // words that have little choice
 	pending    []func()
 	draft      bool // words that can move are left out
+	// findings are marked on their spots, on which no words stand.
+	findings []finding
+	spots    []paper.Box
 }
 
 // stroke is a line that words keep off, the more the greater its weight.
@@ -159,9 +162,13 @@ func (f *figure) settle() {
 	if f.draft {
 		return
 	}
+	clusters := f.clusters()
 	f.letter()
 	for _, set := range f.soon {
 		set()
+	}
+	for _, c := range clusters {
+		f.markAt(c.spot, c.tags)
 	}
 	for _, set := range f.pending { // those of the first kind may have added some
 		set()
@@ -192,7 +199,7 @@ func (f *figure) items() []paper.Item {
 // free reports whether a box meets no words and no marker.
 func (f *figure) free(boxes ...paper.Box) bool {
 	for _, b := range boxes {
-		if slices.ContainsFunc(f.taken, b.Meets) {
+		if slices.ContainsFunc(f.taken, b.Meets) || slices.ContainsFunc(f.spots, b.Meets) {
 			return false
 		}
 	}

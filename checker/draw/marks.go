@@ -120,27 +120,29 @@ func (f *figure) spotFor(places []string) (spot paper.Point, closeness int) {
 	return spot, closeness
 }
 
-// mark sets the numbers of findings beside their spots. Those on one spot share
-// one marker.
-func (f *figure) mark(list []finding, spots []paper.Point) {
-	type cluster struct {
-		spot paper.Point
-		tags []paper.Tag
-	}
-	var clusters []cluster
-	for i := range list {
-		tag := paper.Tag{N: list[i].number, Form: list[i].form()}
-		k := slices.IndexFunc(clusters, func(c cluster) bool { return distance(c.spot, spots[i]) < 1 })
+// cluster is the findings on one spot, which share a marker.
+type cluster struct {
+	spot paper.Point
+	tags []paper.Tag
+}
+
+// clusters gathers the findings of a figure by their spots, and keeps words off
+// these.
+func (f *figure) clusters() []cluster {
+	var list []cluster
+	for i := range f.findings {
+		spot, _ := f.spotFor(f.findings[i].places())
+		tag := paper.Tag{N: f.findings[i].number, Form: f.findings[i].form()}
+		k := slices.IndexFunc(list, func(c cluster) bool { return distance(c.spot, spot) < 1 })
 		if k < 0 {
-			clusters = append(clusters, cluster{spot: spots[i]})
-			k = len(clusters) - 1
+			list = append(list, cluster{spot: spot})
+			k = len(list) - 1
+			f.spots = append(f.spots, paper.Upright(spot.Plus(-3, -3), spot.Plus(3, 3)))
 		}
-		clusters[k].tags = append(clusters[k].tags, tag)
+		list[k].tags = append(list[k].tags, tag)
 		f.use(formSymbol(tag.Form))
 	}
-	for _, c := range clusters {
-		f.markAt(c.spot, c.tags)
-	}
+	return list
 }
 
 func formSymbol(form paper.Form) symbol {
@@ -178,6 +180,7 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 		}
 	}
 	f.taken = append(f.taken, paper.Upright(best, best.Plus(width, height)).Grown(1.5))
-	f.strokes = append(f.strokes, stroke{spot, best, 6})
+	to := paper.Point{X: min(max(spot.X, best.X), best.X+width), Y: min(max(spot.Y, best.Y), best.Y+height)}
+	f.strokes = append(f.strokes, stroke{spot, to, 6})
 	f.words = append(f.words, f.fonts.Marker(paper.Marker{Spot: spot, At: best, Tags: tags}))
 }

@@ -168,14 +168,14 @@ func (s *sheetSet) arrange(i int, homes []home) arrangement {
 	list = slices.DeleteFunc(list, func(sc scale) bool { return sc.times < largest }) // larger is no help
 	for _, sc := range append(list, smallest(s.d.deck.System)) {
 		// What does not fit without its words does not fit with them.
-		if a := s.at(i, pencil{sc, true}, homes); !a.stack(field) && !a.row(field) {
+		if a := s.at(i, pencil{scale: sc, draft: true}, homes); !a.stack(field) && !a.row(field) {
 			continue
 		}
-		if a := s.at(i, pencil{sc, false}, homes); a.stack(field) || a.row(field) {
+		if a := s.at(i, pencil{scale: sc}, homes); a.stack(field) || a.row(field) {
 			return a
 		}
 	}
-	a := s.at(i, pencil{smallest(s.d.deck.System), false}, homes)
+	a := s.at(i, pencil{scale: smallest(s.d.deck.System)}, homes)
 	a.stack(field)
 	return a
 }
@@ -183,18 +183,13 @@ func (s *sheetSet) arrange(i int, homes []home) arrangement {
 func (s *sheetSet) at(i int, p pencil, homes []home) arrangement {
 	var a arrangement
 	for n, build := range s.drawings[i].figures {
-		f := build(p)
-		var here []finding
-		var spots []paper.Point
+		p.findings = nil
 		for k, h := range homes {
 			if h == (home{i, n}) {
-				spot, _ := f.spotFor(s.findings[k].places())
-				here, spots = append(here, s.findings[k]), append(spots, spot)
+				p.findings = append(p.findings, s.findings[k])
 			}
 		}
-		if !p.draft {
-			f.mark(here, spots)
-		}
+		f := build(p)
 		a.figures = append(a.figures, f)
 		a.extents = append(a.extents, paper.Bounds(f.items()))
 	}

@@ -51,7 +51,7 @@ func (f *figure) dimension(s stretch, start, end paper.Point) {
 			free = d.ToFree
 		}
 		if a, b, ok := paper.ExtensionLine(line[0], line[1], free); ok {
-			f.keepOff(a, b)
+			f.strokes = append(f.strokes, stroke{a, b, 0.8 * f.weight}) // a gap in it loses little
 			f.extensions = append(f.extensions, stroke{a: a, b: b})
 		}
 	}
@@ -199,7 +199,7 @@ func (f *figure) letterOne(d *dimension) {
 	}
 	// Level words somewhere near, with a line to the dimension.
 	mid := middle(d.Start, d.End)
-	texts := f.place(mid, 16, 220, normal, leader{}, []string{d.Label.Words})
+	texts := f.place(mid, 16, 220, normal, leader{}, []string{d.Label.Words}) // too short to be broken
 	from, to := leader{}.line(mid, extentOf(texts))
 	d.Label, d.Leader = texts[0], []paper.Point{to, from}
 }

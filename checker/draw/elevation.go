@@ -62,7 +62,7 @@ func (p *planner) frontBeams(l levels) []tall {
 			}
 			seen = append(seen, h.Value)
 			_, under, _ := p.beamLevels(b, l)
-			heights = append(heights, tall{p.at(s.Place.X, under+h.Value/3), h.Value, b.Mark})
+			heights = append(heights, tall{p.at(s.Place.X, under+h.Value*3/5), h.Value, b.Mark})
 		}
 		top, under, ok := p.beamLevels(b, l)
 		if !ok {
@@ -220,7 +220,7 @@ func (p *planner) frontStairs() {
 			}
 		})
 		f.anchor(s.At, p.at((from+to)/2, down/2))
-		f.label(p.at((from+to)/2, down/2), normal, "stair "+s.Label)
+		f.note(p.at(to-(to-from)/5, down/2), "stair "+s.Label)
 	}
 }
 
@@ -305,7 +305,7 @@ func (p *planner) frontHeights(box geometry.Box) {
 		if described, ok := p.p.Edges.Get(edge.Name); ok && described.Guard != nil {
 			for k := range p.deck.Guards {
 				if q := &p.deck.Guards[k]; words(q.Mark) == described.Guard.V && q.Height != nil {
-					list = append(list, stretch{from: p.at(box.Max.X, -q.Height.V), to: p.at(box.Max.X, 0), value: q.Height.V})
+					list = append(list, stretch{from: p.at(box.Max.X, -q.Height.V), to: p.at(box.Max.X, 0), value: q.Height.V, after: "guard"})
 				}
 			}
 		}

@@ -237,14 +237,14 @@ func (f *figure) crossings(boxes ...paper.Box) float64 {
 	return sum
 }
 
-// around lists places round a point on wider and wider rings, nearer ones first.
-func around(p paper.Point, from, to float64) []paper.Point {
+// around lists places round a point on wider and wider rings, nearer ones first,
+// so many on each ring, the rings so far apart.
+func around(p paper.Point, from, to float64, ways int, apart float64) []paper.Point {
 	var list []paper.Point
-	for r := from; r <= to; r += 7 {
-		const ways = 16
+	for r := from; r <= to; r += apart {
 		for i := range ways {
 			// Start to the lower right, where the eye looks for a note.
-			sin, cos := math.Sincos(2*math.Pi*float64(i)/ways + math.Pi/8)
+			sin, cos := math.Sincos(2*math.Pi*float64(i)/float64(ways) + math.Pi/8)
 			list = append(list, p.Plus(r*cos, r*sin))
 		}
 	}

@@ -47,6 +47,7 @@ func (p *planner) houseEdges() {
 		}
 		e := p.plan.Outline.Edge(i)
 		f.draw(wallBand(f.at(e.A), f.at(e.B), outward(e))...)
+		p.houseWord(f.at(e.A), f.at(e.B), outward(e))
 		f.use(symbolWall)
 		f.anchor("/house", f.at(middleOf(e)))
 	}

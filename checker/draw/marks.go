@@ -163,7 +163,7 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 	bestCost := math.Inf(1)
 	const crowded, enough = 1000, 1e4 // as for words
 	for reach := 70.0; math.IsInf(bestCost, 1); reach *= 2 {
-		for _, p := range around(spot, 13, reach) {
+		for _, p := range around(spot, 13, reach, 32, 4) {
 			if distance(spot, p) >= bestCost {
 				break
 			}
@@ -174,7 +174,7 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 			if reach < enough && !f.open(box) || reach < crowded && f.overWords(spot, to) {
 				continue
 			}
-			if cost := distance(spot, p) + 8*f.crossings(box) + f.crossed(spot, to); cost < bestCost {
+			if cost := distance(spot, p) + 20*f.crossings(box) + 2*f.crossed(spot, to); cost < bestCost {
 				best, bestCost = at, cost
 			}
 		}

@@ -50,6 +50,7 @@ func (l leader) line(spot paper.Point, block paper.Extent) (from, to paper.Point
 // meet no other words, unless one a little further has fewer lines running
 // through it. near and far bound how far they stand from the spot.
 func (f *figure) place(spot paper.Point, near, far, size float64, l leader, lines []string) []paper.Text {
+	lines = f.wrapped(lines, size)
 	width := 0.0
 	for _, words := range lines {
 		width = max(width, f.fonts.Width(words, size, false))
@@ -60,7 +61,7 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 	// take the first place there is.
 	const crowded, enough = 1000, 1e4
 	for reach := far; best == nil; reach *= 2 { // words that find no room go further out
-		for _, p := range around(spot, near, reach) {
+		for _, p := range around(spot, near, reach, 16, 7) {
 			if distance(spot, p) >= bestCost {
 				return best // all that follow are further out
 			}
@@ -75,7 +76,7 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 			if !f.open(room...) && reach < enough {
 				continue
 			}
-			const perLine, perLeaderLine = 45, 3
+			const perLine, perLeaderLine = 50, 4
 			cost := distance(spot, p) + perLine*f.crossings(room...)
 			if !l.none {
 				from, to := l.line(spot, extentOf(texts))
@@ -90,6 +91,16 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 		}
 	}
 	return best
+}
+
+// wrapped breaks lines of a note that are too long to find room.
+func (f *figure) wrapped(lines []string, size float64) []string {
+	const widest = 150
+	var out []string
+	for _, words := range lines {
+		out = append(out, f.fonts.Wrap(words, size, widest, false)...)
+	}
+	return out
 }
 
 func extentOf(texts []paper.Text) paper.Extent {
@@ -110,8 +121,11 @@ func (f *figure) overWords(from, to paper.Point) bool {
 func (f *figure) crossed(from, to paper.Point) float64 {
 	sum := 0.0
 	for _, s := range f.strokes {
-		if meet(from, to, s.a, s.b) {
+		switch {
+		case meet(from, to, s.a, s.b):
 			sum += s.weight
+		case alongside(from, to, s.a, s.b): // cannot be told from it
+			sum += 8 * s.weight
 		}
 	}
 	return sum
@@ -123,10 +137,24 @@ func meet(a, b, c, d paper.Point) bool {
 	return turn(a, b, c)*turn(a, b, d) < 0 && turn(c, d, a)*turn(c, d, b) < 0
 }
 
+// alongside reports whether two lines run over each other for a stretch.
+func alongside(a, b, c, d paper.Point) bool {
+	const near, stretch = 1.5, 3
+	v := towards(a, b)
+	across := func(p paper.Point) float64 { return math.Abs((p.X-a.X)*v.y - (p.Y-a.Y)*v.x) }
+	along := func(p paper.Point) float64 { return (p.X-a.X)*v.x + (p.Y-a.Y)*v.y }
+	if across(c) > near || across(d) > near {
+		return false
+	}
+	low, high := min(along(c), along(d)), max(along(c), along(d))
+	return min(high, distance(a, b))-max(low, 0) > stretch
+}
+
 // note sets words near a spot and draws a line from them to it, once all else
 // has its place.
 func (f *figure) note(spot paper.Point, lines ...string) {
-	f.later(func() { f.noteNow(spot, 14, leader{}, lines) })
+	f.kept = append(f.kept, paper.Upright(spot.Plus(-6, -6), spot.Plus(6, 6)))
+	f.later(func() { f.noteNow(spot, 17, leader{}, lines) })
 }
 
 // noteBeside is note for a thing that reaches some way round the spot.

@@ -85,7 +85,7 @@ func (p *planner) wall(e geometry.Segment, out vector) {
 		}
 		start, end := f.at(o.Line.A), f.at(o.Line.B)
 		f.draw(wallBand(from, start, out)...)
-		const deep = 8.0
+		const deep = wallDeep
 		for _, jamb := range []paper.Point{start, end} {
 			f.line(jamb, moved(jamb, out, deep), paper.Bold)
 		}
@@ -100,10 +100,16 @@ func (p *planner) wall(e geometry.Segment, out vector) {
 		f.draw(wallBand(from, b, out)...)
 	}
 	f.keepOff(moved(a, out, 5), moved(b, out, 5)) // the hatch
+	p.houseWord(a, b, out)
 	for _, o := range p.plan.Openings {
 		f.anchor(o.At, f.at(middleOf(o.Line)))
 		f.note(moved(f.at(middleOf(o.Line)), out, 4), p.openingWords(&o)...)
 	}
+}
+
+// houseWord says behind the wall which side the house is on.
+func (p *planner) houseWord(a, b paper.Point, out vector) {
+	p.f.sooner(func() { p.f.along(moved(a, out, wallDeep), moved(b, out, wallDeep), 2.5, small, "house") })
 }
 
 func (p *planner) openingWords(o *facts.OpeningPlan) []string {

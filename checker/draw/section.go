@@ -126,6 +126,7 @@ func (p *planner) sectionJoists(x measure.Length, l levels) {
 		if s.Line.A.X == x {
 			f.draw(paper.Rectangle(p.at(s.Line.A.Y, l.boards), p.at(s.Line.B.Y, l.joists), paper.Edge, paper.White))
 			p.sectionRim(s, l)
+			f.note(p.at(s.Line.A.Y+s.Line.Length()*2/5, (l.boards+l.joists)/2), spaced("joists", p.size(&p.p.Joists.Member)))
 		}
 	}
 }
@@ -295,7 +296,7 @@ func (p *planner) sectionChains(x, front measure.Length, g *model.Guard) {
 	}
 	var high []stretch
 	if g != nil {
-		high = append(high, stretch{from: p.at(front, -g.Height.V), to: p.at(front, 0), value: g.Height.V})
+		high = append(high, stretch{from: p.at(front, -g.Height.V), to: p.at(front, 0), value: g.Height.V, after: "guard"})
 	}
 	far := geometry.Point{X: x, Y: front}
 	down := p.groundBelow(far, p.edgeAt(far))

@@ -34,6 +34,15 @@ func formats() []format {
 	}
 }
 
+// named is the name of the paper as it is written: those of the ISO series with
+// a capital letter.
+func (f format) named() string {
+	if strings.HasPrefix(f.name, "a") {
+		return strings.ToUpper(f.name)
+	}
+	return f.name
+}
+
 // Papers lists the names of the sizes of paper.
 func Papers() []string {
 	var names []string

@@ -144,10 +144,13 @@ func comb(a, b paper.Point, in vector) []paper.Item {
 	return list
 }
 
+// wallDeep is how far the hatch of a wall reaches, in points.
+const wallDeep = 8.0
+
 // wallBand is the face of the house with a hatch behind it, without a back
 // line: how thick the wall is, is not shown.
 func wallBand(a, b paper.Point, back vector) []paper.Item {
-	const deep = 8.0
+	const deep = wallDeep
 	area := []paper.Point{a, b, moved(b, back, deep), moved(a, back, deep)}
 	return []paper.Item{
 		paper.Hatch{Area: area, Turn: 45, Gap: 3.6, Stroke: paper.Faint},

@@ -14,6 +14,7 @@ type stretch struct {
 	from, to paper.Point
 	value    measure.Length
 	after    string // words behind the figure, as "clear"
+	optional bool   // those words are left out where there is no room
 	// fromCenter and toCenter are true for the middle of a thing.
 	fromCenter, toCenter bool
 	// stub is how long extension lines are at most; 0 for all the way.

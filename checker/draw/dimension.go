@@ -32,6 +32,9 @@ func (f *figure) dimension(s stretch, start, end paper.Point) {
 	d.FromFree = f.beyond(s.from, start, d.FromFree)
 	d.ToFree = f.beyond(s.to, end, d.ToFree)
 	d.Label = f.fonts.Text(spaced(f.length(s.value), s.after), normal)
+	if s.optional && d.Label.Width > distance(start, end)-3 {
+		d.Label = f.fonts.Text(f.length(s.value), normal)
+	}
 	d.Label.Align, d.Label.Clear = paper.Middle, true
 	list := d.places()
 	first := list[0]

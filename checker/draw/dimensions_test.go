@@ -142,7 +142,10 @@ func TestDimensionsByHand(t *testing.T) {
 			"10'-3\" clear", // 10-6 less 1-1/2 less half of two plies 1-1/2
 			"1'-0\"", "6'-0\"", "10'-6\"", "3'-6 1/16\"",
 		}},
-		{"ketch-point", draw.Stairs, 0, []string{"8-1/4\"", "7-3/4\"", "7'-9 1/2\"", "3'-3\" handrail"}}, // 11 x 7-3/4 + 8-1/4 = 93-1/2
+		{"ketch-point", draw.Stairs, 0, []string{
+			"8-1/4\" riser 12", "7-3/4\" riser 11", "7-3/4\" riser 1", "9-3/4\" tread", "3'-3\" handrail",
+			"7'-9 1/2\" = 12 risers", // 11 x 7-3/4 + 8-1/4 = 93-1/2
+		}},
 		{"quarry-hill", draw.Plan, 0, []string{
 			"24'-0\"", "22'-0\"", "10'-0\"", "4'-0\"", "8'-0\"",
 			"5'-7 7/8\"", // 48 x root 2 = 67.88

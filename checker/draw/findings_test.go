@@ -104,7 +104,7 @@ func TestMarkerPointsAtTheRiser(t *testing.T) {
 		t.Fatal("the riser is not marked")
 	}
 	for _, d := range dimensions(s.Items) {
-		if d.Label.Words == "8-1/4\"" {
+		if d.Label.Words == "8-1/4\" riser 12" {
 			if middle := (d.From.Y + d.To.Y) / 2; math.Abs(spot.Y-middle) > 0.5 || math.Abs(spot.X-d.From.X) > 0.5 {
 				t.Errorf("the marker points at %.1f, the riser is dimensioned from %.1f to %.1f", spot, d.From, d.To)
 			}

@@ -27,6 +27,7 @@ func (d *drafter) framingPlan(s pencil, i int) *figure {
 	p.ties()
 	p.loads()
 	f.fence()
+	p.cutMarks()
 	p.postChains()
 	p.outwardChain()
 	p.sidewaysChain()

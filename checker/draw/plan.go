@@ -109,7 +109,12 @@ func (p *planner) wall(e geometry.Segment, out vector) {
 
 // houseWord says behind the wall which side the house is on.
 func (p *planner) houseWord(a, b paper.Point, out vector) {
-	p.f.sooner(func() { p.f.along(moved(a, out, wallDeep), moved(b, out, wallDeep), 2.5, small, "house") })
+	f := p.f
+	f.sooner(func() {
+		if f.along(moved(a, out, wallDeep), moved(b, out, wallDeep), 2.5, small, "house") {
+			f.kept = append(f.kept, f.taken[len(f.taken)-1].Grown(7)) // it is no part of a note
+		}
+	})
 }
 
 func (p *planner) openingWords(o *facts.OpeningPlan) []string {

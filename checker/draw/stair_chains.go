@@ -67,6 +67,7 @@ func (c *climber) riseChain(across, down measure.Length) {
 		f.chain(atRight, []stretch{whole})
 		return
 	}
+	whole.after = "= " + counted(int64(len(heights)), "riser")
 	f.chain(atRight, c.eachRiser(risers))
 	f.chain(atRight, []stretch{whole})
 }

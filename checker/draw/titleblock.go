@@ -84,6 +84,9 @@ func (s *sheetSet) titleBlock(sheet *paper.Sheet, i int) []paper.Item {
 		{0.12, "scale, on " + s.format.named() + " paper", sheet.Scale},
 		{0.07, "sheet", fmt.Sprintf("D%d of %d", i+1, len(s.sheets))},
 	}
+	if sheet.Scale == "" {
+		cells[5].words = "none"
+	}
 	size := large
 	if sheet.Width < 1000 {
 		size = normal

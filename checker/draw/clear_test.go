@@ -94,7 +94,7 @@ func TestSheetsCanBeRead(t *testing.T) {
 
 // So can those of designs that are hard to draw.
 func TestHardDesignsCanBeRead(t *testing.T) {
-	random := 20
+	random := 12
 	if testing.Short() {
 		random = 2
 	}

@@ -88,7 +88,8 @@ func (f *figure) draw(list ...paper.Item) {
 	f.lines = append(f.lines, list...)
 }
 
-// strokes is a canvas that remembers where lines run.
+// strokes is a canvas that remembers where lines run. A gap in a heavy line, which
+// says what is cut or where an edge lies, loses more than one in a light one.
 type strokes struct{ f *figure }
 
 // Path implements paper.Canvas.
@@ -96,9 +97,16 @@ func (s strokes) Path(p paper.Path) {
 	if p.Stroke == paper.NoStroke || p.Stroke == paper.Faint {
 		return
 	}
+	weight := s.f.weight
+	switch p.Stroke {
+	case paper.Cut, paper.Grade:
+		weight *= 3
+	case paper.Bold:
+		weight *= 2
+	}
 	for i := range p.Points {
 		if k := (i + 1) % len(p.Points); k > 0 || p.Closed {
-			s.f.keepOff(p.Points[i], p.Points[k])
+			s.f.strokes = append(s.f.strokes, stroke{p.Points[i], p.Points[k], weight})
 		}
 	}
 }

@@ -125,7 +125,7 @@ func (f *figure) crossed(from, to paper.Point) float64 {
 		case meet(from, to, s.a, s.b):
 			sum += s.weight
 		case alongside(from, to, s.a, s.b): // cannot be told from it
-			sum += 8 * s.weight
+			sum += 20 * s.weight
 		}
 	}
 	return sum
@@ -180,13 +180,25 @@ func (f *figure) noteNow(spot paper.Point, near float64, l leader, lines []strin
 }
 
 // label sets words at a spot, or as near to it as there is room, without a
-// line, once all else has its place.
+// line, once all else has its place; where there is no room without lines, it is
+// a note.
 func (f *figure) label(spot paper.Point, size float64, lines ...string) {
 	f.later(func() {
-		for _, t := range f.place(spot, 0, 60, size, leader{none: true}, lines) {
+		texts := f.place(spot, 0, 60, size, leader{none: true}, lines)
+		if room := extentOf(texts); f.crossings(boxes(texts)...) > 0 || !within(room, spot, 70) {
+			f.noteNow(spot, 17, leader{}, lines)
+			return
+		}
+		for _, t := range texts {
 			f.write(t)
 		}
 	})
+}
+
+// within reports whether a point lies so near to an extent.
+func within(e paper.Extent, p paper.Point, near float64) bool {
+	to := paper.Point{X: min(max(p.X, e.Min.X), e.Max.X), Y: min(max(p.Y, e.Min.Y), e.Max.Y)}
+	return distance(p, to) <= near
 }
 
 // along writes words along a line, on its left as it runs if distance is above

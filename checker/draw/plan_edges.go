@@ -1,6 +1,8 @@
 package draw
 
 import (
+	"slices"
+
 	"plumbrule/checker/draw/paper"
 	"plumbrule/checker/geometry"
 	"plumbrule/checker/measure"
@@ -72,7 +74,7 @@ func (p *planner) sideChain(s side, list []stretch, box geometry.Box) {
 	}
 	full := f.filled(s, list, low, high)
 	f.chain(s, full)
-	if len(full) > 1 {
+	if len(full) > 1 && !slices.ContainsFunc(full, func(d stretch) bool { return near(d.value, whole) }) {
 		f.chain(s, []stretch{{from: low, to: high, value: whole}})
 	}
 }

@@ -170,10 +170,7 @@ type arrangement struct {
 func (s *sheetSet) arrange(i int, homes []home) arrangement {
 	field := s.format.field()
 	list := scales(s.d.deck.System)
-	largest := int64(20)
-	if s.drawings[i].view == Stairs {
-		largest = 10
-	}
+	const largest = 10
 	list = slices.DeleteFunc(list, func(sc scale) bool { return sc.times < largest }) // larger is no help
 	for _, sc := range append(list, smallest(s.d.deck.System)) {
 		// What does not fit without its words does not fit with them.

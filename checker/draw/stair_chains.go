@@ -80,7 +80,11 @@ func (c *climber) eachRiser(risers []riser) []stretch {
 	for _, r := range risers {
 		height := r.foot - r.top
 		if f.on(height) < 1.1*normal {
-			f.remark(c.riserTable(risers))
+			heights := make([]numbered, len(risers))
+			for i, r := range risers {
+				heights[i] = numbered{r.n, r.flight, r.of, r.foot - r.top}
+			}
+			f.remark(c.table("riser", heights))
 			return nil
 		}
 		list = append(list, stretch{from: c.at(r.across, r.top), to: c.at(r.across, r.foot), value: height, after: r.name(), stub: stub, flat: true})
@@ -88,27 +92,32 @@ func (c *climber) eachRiser(risers []riser) []stretch {
 	return list
 }
 
-// riserTable lists the risers in words, those alike together.
-func (c *climber) riserTable(risers []riser) string {
-	line := "Risers of stair " + c.label + " from the top:"
-	for i := 0; i < len(risers); {
+// numbered is the size of one riser or tread, counted from the bottom of its
+// flight.
+type numbered struct {
+	n, flight, of int
+	size          measure.Length
+}
+
+// table lists risers or treads in words, from the top, those alike together.
+func (c *climber) table(what string, list []numbered) string {
+	var parts []string
+	for i := 0; i < len(list); {
 		k := i
-		for k+1 < len(risers) && risers[k+1].flight == risers[i].flight && risers[k+1].foot-risers[k+1].top == risers[i].foot-risers[i].top {
+		for k+1 < len(list) && list[k+1].flight == list[i].flight && list[k+1].size == list[i].size {
 			k++
 		}
-		sep := ";"
-		if i == 0 {
-			sep = ""
-		}
-		name := risers[i].name()
+		part := what + " " + strconv.Itoa(list[i].n)
 		if k > i {
-			name = strconv.Itoa(risers[i].n) + " to " + risers[k].name()[len("riser "):]
-			name = "risers " + name
+			part = what + "s " + strconv.Itoa(list[i].n) + " to " + strconv.Itoa(list[k].n)
 		}
-		line += sep + " " + name + " " + c.f.length(risers[i].foot-risers[i].top)
+		if list[i].of > 1 {
+			part += fmt.Sprintf(" of flight %d", list[i].flight)
+		}
+		parts = append(parts, part+": "+c.f.length(list[i].size))
 		i = k + 1
 	}
-	return line + "."
+	return capital(what) + "s of stair " + c.label + " from the top. " + capital(joined(parts)) + "."
 }
 
 // totalRise is the stated rise where it is that of the risers, which were
@@ -128,8 +137,9 @@ func (c *climber) totalRise(sum measure.Length) measure.Length {
 	return sum
 }
 
-// treadChain dimensions the treads of a flight one by one where they differ, and
-// one of them where their number is in doubt.
+// treadChain dimensions the treads of a flight one by one where they differ, or
+// lists them beside the drawing where they are too narrow on paper; one of them
+// where their number is in doubt.
 func (c *climber) treadChain(steps []step, flight *facts.Flight) []stretch {
 	var list []stretch
 	alike := true
@@ -141,6 +151,13 @@ func (c *climber) treadChain(steps []step, flight *facts.Flight) []stretch {
 		list = append(list, stretch{from: c.at(s.across, s.foot), to: c.at(s.across+s.tread, s.foot), value: s.tread, stub: stub})
 	}
 	switch {
+	case !alike && len(list) > 3 && c.narrow(list):
+		depths := make([]numbered, len(list))
+		for i, d := range list {
+			depths[i] = numbered{len(list) - i, int(flight.N), int(flight.Of), d.value}
+		}
+		c.f.remark(c.table("tread", depths))
+		return nil
 	case !alike:
 		return list
 	case len(list) > 0 && (!consistent(flight) || len(list) == 1 && c.treadWords(steps, flight) == ""):
@@ -149,6 +166,17 @@ func (c *climber) treadChain(steps []step, flight *facts.Flight) []stretch {
 		return []stretch{last}
 	}
 	return nil
+}
+
+// narrow reports whether a tread has no room on its line for its figure.
+func (c *climber) narrow(treads []stretch) bool {
+	f := c.f
+	for _, d := range treads {
+		if f.fonts.Width(f.length(d.value), normal, false) > f.on(d.value)-3 {
+			return true
+		}
+	}
+	return false
 }
 
 // treadWords says how the run of a flight divides.

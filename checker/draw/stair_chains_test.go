@@ -54,8 +54,8 @@ func TestRisersStandBesideTheSection(t *testing.T) {
 	}
 }
 
-// Where risers are too low on paper for a line of words each, they are listed
-// beside the drawing.
+// Where risers are too low on paper for a line of words each, and treads too
+// narrow, they are listed beside the drawing.
 func TestLowRisersAreListed(t *testing.T) {
 	for _, shape := range hardShapes() {
 		if shape.title != "twenty four uneven risers" {
@@ -67,13 +67,13 @@ func TestLowRisersAreListed(t *testing.T) {
 			t.Fatal(err)
 		}
 		words := lines(list[0])
-		for _, want := range []string{"Risers of stair ST1 from the top: riser 24 ", "riser 1 ", "= 24 risers"} {
+		for _, want := range []string{"Risers of stair ST1 from the top. Riser", " 1: 7-", "Treads of stair ST1 from the top. Tread", " 1: 10-", "= 24 risers"} {
 			if !strings.Contains(words, want) {
 				t.Errorf("the sheet does not say %q: %s", want, words)
 			}
 		}
 		for _, dim := range dimensions(list[0].Items) {
-			if strings.Contains(dim.Label.Words, "\" riser ") {
+			if strings.Contains(dim.Label.Words, "\" riser ") || strings.HasPrefix(dim.Label.Words, "10-") {
 				t.Errorf("%q is dimensioned", dim.Label.Words)
 			}
 		}

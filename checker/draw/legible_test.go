@@ -23,9 +23,8 @@ const (
 
 // replay is a canvas that remembers what was painted, in order.
 type replay struct {
-	marks  []painted
-	kinds  []string // of the groups that are open
-	figure int      // how many of them are figures
+	marks []painted
+	kinds []string // of the groups that are open
 }
 
 // painted is one path or one text of a sheet.

@@ -204,7 +204,8 @@ func within(e paper.Extent, p paper.Point, near float64) bool {
 // along writes words along a line, on its left as it runs if distance is above
 // zero, else on its right; nothing where they do not fit, where the room is
 // taken or lines run through it.
-func (f *figure) along(a, b paper.Point, gap, size float64, words string) bool {
+func (f *figure) along(a, b paper.Point, gap float64, words string) bool {
+	const size = small
 	t := f.fonts.Text(words, size)
 	t.Clear = true
 	if t.Width > distance(a, b) {

@@ -65,7 +65,7 @@ func (p *planner) house() {
 		a, b, out := f.at(e.A), f.at(e.B), outward(e)
 		if text := words(p.p.Support); text != "ledger" && p.p.Ledger == nil && p.deck.House == nil {
 			f.line(moved(a, out, 6), moved(b, out, 6), paper.Center)
-			f.along(moved(a, out, 6), moved(b, out, 6), 3, small, "side towards the house; the house is not shown")
+			f.along(moved(a, out, 6), moved(b, out, 6), 3, "side towards the house; the house is not shown")
 			continue
 		}
 		f.use(symbolWall)
@@ -111,7 +111,7 @@ func (p *planner) wall(e geometry.Segment, out vector) {
 func (p *planner) houseWord(a, b paper.Point, out vector) {
 	f := p.f
 	f.sooner(func() {
-		if f.along(moved(a, out, wallDeep), moved(b, out, wallDeep), 2.5, small, "house") {
+		if f.along(moved(a, out, wallDeep), moved(b, out, wallDeep), 2.5, "house") {
 			f.kept = append(f.kept, f.taken[len(f.taken)-1].Grown(7)) // it is no part of a note
 		}
 	})

@@ -159,7 +159,7 @@ func (p *planner) edgeWords() {
 		}
 		const inside = -11 // right of the walk is inside; clear of the guard
 		f.sooner(func() {
-			if !f.along(a, b, inside, small, joined(parts)) {
+			if !f.along(a, b, inside, joined(parts)) {
 				f.note(middle(a, b), parts...)
 			}
 		})

@@ -172,7 +172,7 @@ func (c *climber) rails(flight *facts.Flight, steps []step) {
 		t := fmt.Sprintf("%.1f degrees", float64(flight.Pitch.Value)/1e6)
 		f.line(a, b, paper.Center)
 		f.use(symbolCenter)
-		f.sooner(func() { f.along(a, b, 4, small, t) })
+		f.sooner(func() { f.along(a, b, 4, t) })
 	}
 	rise := func(h measure.Length) (p, q paper.Point) { return a.Plus(0, -f.on(h)), b.Plus(0, -f.on(h)) }
 	part := func(p, q paper.Point, at float64) paper.Point {

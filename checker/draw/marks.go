@@ -75,16 +75,20 @@ func (f *finding) places() []string {
 }
 
 // filledIn is the pointer that a missing field would have: the place that lacks
-// it, and what follows of the field's path.
+// it as far as the field's path agrees with it, an item of a list at least, and
+// what follows of the path.
 func filledIn(at, needs string) string {
 	path := strings.Split(strings.ReplaceAll(needs, "[]", ".[]"), ".")
 	tokens := strings.Split(strings.TrimPrefix(at, "/"), "/")
-	for i, t := range tokens {
-		if i >= len(path) || path[i] != t && path[i] != "[]" {
-			return at
-		}
+	n := 0
+	for n < len(tokens) && n < len(path) && (path[n] == tokens[n] || path[n] == "[]") {
+		n++
 	}
-	return at + "/" + strings.Join(path[len(tokens):], "/")
+	const item = 2 // "/platforms/0"
+	if n < item && n < len(tokens) || n == len(path) {
+		return at
+	}
+	return "/" + strings.Join(tokens[:n], "/") + "/" + strings.Join(path[n:], "/")
 }
 
 // view tells on which view a topic's findings belong where several have a spot.

@@ -61,7 +61,7 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 	// take the first place there is.
 	const crowded, enough = 1000, 1e4
 	for reach := far; best == nil; reach *= 2 { // words that find no room go further out
-		for _, p := range around(spot, near, reach, 16, 7) {
+		for _, p := range around(spot, near, reach, 24, 7) {
 			if distance(spot, p) >= bestCost {
 				return best // all that follow are further out
 			}

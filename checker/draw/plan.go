@@ -9,6 +9,7 @@ import (
 	"plumbrule/checker/geometry"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/model"
+	"plumbrule/checker/source"
 )
 
 // planner draws the plans of one platform.
@@ -316,8 +317,11 @@ func (p *planner) surfaceAnchors() {
 	f.anchor(p.p.At, f.at(c))
 	for i, edge := range p.plan.Edges {
 		e := p.plan.Outline.Edge(i)
+		spot := f.at(e.At(e.Length() / 3))
 		if _, described := p.p.Edges.Get(edge.Name); described {
-			f.anchor(edge.At, f.at(e.At(e.Length()/3)))
+			f.anchor(edge.At, spot)
+		} else if !edge.House { // what it lacks belongs on it
+			f.anchor(p.p.At+"/edges/"+source.Escape(edge.Name), spot)
 		}
 	}
 	f.anchor(p.p.Outline.At, f.at(p.plan.Outline[len(p.plan.Outline)/2]))

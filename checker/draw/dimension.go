@@ -202,7 +202,10 @@ func (f *figure) letterOne(d *dimension) {
 	}
 	// Level words somewhere near, with a line to the dimension.
 	mid := middle(d.Start, d.End)
+	most := f.most
+	f.most = nil                                                              // no dimension goes without its figure
 	texts := f.place(mid, 16, 220, normal, leader{}, []string{d.Label.Words}) // too short to be broken
+	f.most = most
 	from, to := leader{}.line(mid, extentOf(texts))
 	d.Label, d.Leader = texts[0], []paper.Point{to, from}
 }

@@ -101,6 +101,8 @@ type pencil struct {
 	scale    scale
 	draft    bool
 	findings []finding
+	// most is the size that notes may bring the figure to, nil for any.
+	most *paper.Extent
 }
 
 // build draws one figure.
@@ -161,7 +163,7 @@ func viewList() string {
 }
 
 func (d *drafter) figure(s pencil, title string) *figure {
-	return &figure{fonts: d.fonts, system: d.deck.System, scale: s.scale, draft: s.draft, findings: s.findings, title: title, weight: 1}
+	return &figure{fonts: d.fonts, system: d.deck.System, scale: s.scale, draft: s.draft, findings: s.findings, most: s.most, title: title, weight: 1}
 }
 
 // platformName is what a platform is called.

@@ -45,6 +45,10 @@ type figure struct {
 	soon       []func() // words that have little choice
 	pending    []func()
 	draft      bool // words that can move are left out
+	// most is how large the figure may become with its notes, nil for any size;
+	// reached is how large it is by now.
+	most    *paper.Extent
+	reached paper.Extent
 	// findings are marked on their spots, on which no words stand.
 	findings []finding
 	spots    []paper.Box
@@ -135,7 +139,9 @@ func (f *figure) line(a, b paper.Point, stroke paper.Stroke) { f.draw(paper.Line
 // write adds words where they are and keeps their room.
 func (f *figure) write(t paper.Text) {
 	f.words = append(f.words, t)
-	f.taken = append(f.taken, t.Box())
+	box := t.Box()
+	f.taken = append(f.taken, box)
+	f.reached = f.reached.With(box.Corners[:]...)
 }
 
 // anchor remembers the spot of an element. The first one given counts.
@@ -172,6 +178,9 @@ func (f *figure) settle() {
 	}
 	clusters := f.clusters()
 	f.letter()
+	if f.most != nil {
+		f.reached = paper.Bounds(f.items())
+	}
 	for _, set := range f.soon {
 		set()
 	}

@@ -175,7 +175,7 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 			at := p.Plus(v.x*width/2-width/2, v.y*height/2-height/2)
 			box := paper.Upright(at, at.Plus(width, height)).Grown(1.5)
 			to := paper.Point{X: min(max(spot.X, at.X), at.X+width), Y: min(max(spot.Y, at.Y), at.Y+height)}
-			if reach < enough && !f.open(box) || reach < crowded && f.overWords(spot, to) {
+			if reach < enough && !f.open(box) || reach < crowded && (f.overWords(spot, to) || !f.holds(box)) {
 				continue
 			}
 			if cost := distance(spot, p) + 20*f.crossings(box) + 2*f.crossed(spot, to); cost < bestCost {
@@ -183,7 +183,9 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 			}
 		}
 	}
-	f.taken = append(f.taken, paper.Upright(best, best.Plus(width, height)).Grown(1.5))
+	room := paper.Upright(best, best.Plus(width, height)).Grown(1.5)
+	f.taken = append(f.taken, room)
+	f.reached = f.reached.With(room.Corners[:]...)
 	to := paper.Point{X: min(max(spot.X, best.X), best.X+width), Y: min(max(spot.Y, best.Y), best.Y+height)}
 	f.strokes = append(f.strokes, stroke{spot, to, 6})
 	f.words = append(f.words, f.fonts.Marker(paper.Marker{Spot: spot, At: best, Tags: tags}))

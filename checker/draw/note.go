@@ -60,7 +60,11 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 	// In points: past the first a leader may run over words, past the second words
 	// take the first place there is.
 	const crowded, enough = 1000, 1e4
+	const furthest = 600                        // where figures are confined
 	for reach := far; best == nil; reach *= 2 { // words that find no room go further out
+		if f.most != nil && reach > furthest {
+			return nil
+		}
 		for _, p := range around(spot, near, reach, 24, 7) {
 			if distance(spot, p) >= bestCost {
 				return best // all that follow are further out
@@ -73,7 +77,7 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 			}
 			texts := f.block(at, size, lines)
 			room := boxes(texts)
-			if !f.open(room...) && reach < enough {
+			if !f.open(room...) && reach < enough || !f.holds(room...) {
 				continue
 			}
 			const perLine, perLeaderLine = 50, 4
@@ -91,6 +95,18 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 		}
 	}
 	return best
+}
+
+// holds reports whether a confined figure stays as small as it has to with boxes.
+func (f *figure) holds(boxes ...paper.Box) bool {
+	if f.most == nil {
+		return true
+	}
+	e := f.reached
+	for _, b := range boxes {
+		e = e.With(b.Corners[:]...)
+	}
+	return e.Width() <= max(f.most.Width(), f.reached.Width()) && e.Height() <= max(f.most.Height(), f.reached.Height())
 }
 
 // wrapped breaks lines of a note that are too long to find room.
@@ -167,6 +183,10 @@ func (f *figure) noteNow(spot paper.Point, near float64, l leader, lines []strin
 		return
 	}
 	texts := f.place(spot, near, max(220, near+120), normal, l, lines)
+	if texts == nil { // said beside the drawing rather than nowhere
+		f.remark("Without room at its place: " + joined(lines) + ".")
+		return
+	}
 	from, to := l.line(spot, extentOf(texts))
 	line := []paper.Item{paper.Line(from, to, paper.Fine)}
 	if l.beside == 0 {
@@ -185,7 +205,7 @@ func (f *figure) noteNow(spot paper.Point, near float64, l leader, lines []strin
 func (f *figure) label(spot paper.Point, size float64, lines ...string) {
 	f.later(func() {
 		texts := f.place(spot, 0, 60, size, leader{none: true}, lines)
-		if room := extentOf(texts); f.crossings(boxes(texts)...) > 0 || !within(room, spot, 70) {
+		if room := extentOf(texts); texts == nil || f.crossings(boxes(texts)...) > 0 || !within(room, spot, 70) {
 			f.noteNow(spot, 17, leader{}, lines)
 			return
 		}

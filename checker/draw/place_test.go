@@ -94,3 +94,38 @@ func TestLongNotesAreBroken(t *testing.T) {
 		t.Errorf("words were lost: %q", all)
 	}
 }
+
+// A confined figure takes no words that would make it larger than it may be, and
+// says beside the drawing what has no room.
+func TestConfinedNotes(t *testing.T) {
+	fonts, err := paper.OpenFonts()
+	if err != nil {
+		t.Fatal(err)
+	}
+	build := func(width, height float64) *figure {
+		f := &figure{fonts: fonts, weight: 1, most: &paper.Extent{Max: paper.Point{X: width, Y: height}}}
+		f.draw(paper.Rectangle(paper.Point{X: -50, Y: -20}, paper.Point{X: 50, Y: 20}, paper.Cut, paper.NoFill))
+		for y := -15.0; y < 20; y += 5 { // words inside would wipe lines
+			f.line(paper.Point{X: -50, Y: y}, paper.Point{X: 50, Y: y}, paper.Cut)
+		}
+		f.note(paper.Point{}, "notch left", "guard G1, 42\" high")
+		f.settle()
+		return f
+	}
+	for _, c := range []struct{ width, height float64 }{{300, 200}, {104, 300}, {300, 42}, {30, 12}} {
+		f := build(c.width, c.height)
+		e := paper.Bounds(f.items())
+		if e.Width() > max(c.width, 103) || e.Height() > max(c.height, 43) {
+			t.Errorf("confined to %g by %g it is %.0f by %.0f", c.width, c.height, e.Width(), e.Height())
+		}
+	}
+	// Where all room is taken, the words are not lost.
+	f := &figure{fonts: fonts, weight: 1, most: &paper.Extent{Max: paper.Point{X: 100, Y: 40}}}
+	f.draw(paper.Rectangle(paper.Point{X: -50, Y: -20}, paper.Point{X: 50, Y: 20}, paper.Cut, paper.NoFill))
+	f.kept = append(f.kept, paper.Upright(paper.Point{X: -50, Y: -20}, paper.Point{X: 50, Y: 20}))
+	f.note(paper.Point{}, "notch left", "guard G1, 42\" high")
+	f.settle()
+	if len(f.words) != 0 || len(f.remarks) != 1 || f.remarks[0] != "Without room at its place: notch left; guard G1, 42\" high." {
+		t.Errorf("words %v, remarks %q", f.words, f.remarks)
+	}
+}

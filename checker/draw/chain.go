@@ -14,8 +14,15 @@ type stretch struct {
 	from, to paper.Point
 	value    measure.Length
 	after    string // words behind the figure, as "clear"
+	optional bool   // those words are left out where there is no room
 	// fromCenter and toCenter are true for the middle of a thing.
 	fromCenter, toCenter bool
+	// stub is how long extension lines are at most; 0 for all the way.
+	stub float64
+	// flat writes the figure level beside the dimension line.
+	flat bool
+	// aside writes the figure where there is room, with a line to it.
+	aside bool
 }
 
 // rulers are how far out dimension lines have got on each side.
@@ -85,13 +92,17 @@ func (f *figure) onRuler(s side, d stretch) {
 
 // advance moves a side's dimension line out, past whatever stands there now.
 func (f *figure) advance(s side) {
-	e := paper.Bounds(f.dims)
+	e := paper.NoExtent()
+	for _, d := range f.dims {
+		one := paper.Bounds([]paper.Item{d.Dimension, d.Label})
+		e = e.With(one.Min, one.Max)
+	}
 	at := f.rulers[s]
 	switch s {
 	case above:
 		f.rulers[s] = min(at-nextLine, e.Min.Y-nextLine/2)
 	case below:
-		f.rulers[s] = max(at+nextLine, e.Max.Y+nextLine/2+3)
+		f.rulers[s] = max(at+nextLine, e.Max.Y+nextLine/2+4)
 	case atLeft:
 		f.rulers[s] = min(at-nextLine, e.Min.X-nextLine/2+3)
 	case atRight:
@@ -105,69 +116,6 @@ func (f *figure) advance(s side) {
 func (f *figure) beside(d stretch, gap float64) {
 	out := towards(d.from, d.to).left()
 	f.dimension(d, moved(d.from, out, gap), moved(d.to, out, gap))
-}
-
-// dimension draws a dimension on the line from start to end and finds room for
-// its figure: above the line, beside it, or aside with a leader.
-func (f *figure) dimension(d stretch, start, end paper.Point) {
-	label := f.fonts.Text(spaced(f.length(d.value), d.after), normal)
-	label.Align, label.Clear = paper.Middle, true
-	v := towards(start, end)
-	label.Turn = readable(v.turn())
-	sin, cos := math.Sincos(label.Turn * math.Pi / 180)
-	u, up := vector{cos, -sin}, vector{-sin, -cos}
-	mid := middle(start, end)
-	item := paper.Dimension{From: d.from, To: d.to, Start: start, End: end, Value: d.value, FromCenter: d.fromCenter, ToCenter: d.toCenter}
-
-	const over = 2.6 // from the line to the letters
-	place := func(along, rise float64) paper.Text {
-		t := label
-		t.At = moved(moved(mid, u, along), up, rise)
-		return t
-	}
-	room := distance(start, end) - 3
-	if label.Width <= room {
-		for _, rise := range []float64{over, -over - 0.78*normal} {
-			if t := place(0, rise); f.free(t.Box()) {
-				item.Label = t
-				f.add(item)
-				return
-			}
-		}
-	}
-	for level := 0; ; level++ {
-		// Far out there is room; a drawing so full that there is none takes the
-		// label where it is rather than never ending.
-		const enough = 80
-		rise := over + normal + float64(level)*1.1*normal
-		for _, along := range []float64{0, label.Width/2 + 5, -label.Width/2 - 5, label.Width + 8, -label.Width - 8} {
-			for _, r := range []float64{-rise - normal, rise} {
-				t := place(along, r)
-				if level < enough && !f.free(t.Box()) {
-					continue
-				}
-				item.Label = t
-				foot := moved(t.At, up, -0.24*normal)
-				if r < 0 {
-					foot = moved(t.At, up, 0.78*normal)
-				}
-				item.Leader = []paper.Point{foot, mid}
-				f.add(item)
-				return
-			}
-		}
-	}
-}
-
-func (f *figure) add(d paper.Dimension) {
-	f.dims = append(f.dims, d)
-	f.taken = append(f.taken, d.Label.Box())
-	f.keepOff(d.Start, d.End)
-	f.keepOff(d.From, d.Start)
-	f.keepOff(d.To, d.End)
-	for _, p := range []paper.Point{d.Start, d.End} {
-		f.kept = append(f.kept, paper.Upright(p.Plus(-3, -3), p.Plus(3, 3)))
-	}
 }
 
 // filled puts dimensions into the gaps between those of a chain, so that it adds

@@ -18,8 +18,10 @@ type entry struct {
 }
 
 const (
-	entrySize = 7.0
+	entrySize = 7.5
 	entryGap  = 3.5
+	// headingSize is that of the letters of headings.
+	headingSize = 8.5
 	// headingGap is left above a heading.
 	headingGap = 6.0
 )
@@ -229,7 +231,8 @@ func (e *entry) indent(s *sheetSet) float64 {
 
 func (s *sheetSet) height(e entry, width float64) float64 {
 	if e.heading {
-		return 15
+		lines := s.d.fonts.Wrap(e.words, headingSize, width, true)
+		return 15 + float64(len(lines)-1)*headingSize*leading
 	}
 	lines := s.d.fonts.Wrap(e.words, entrySize, width-e.indent(s), false)
 	height := float64(len(lines)) * entrySize * leading
@@ -245,9 +248,15 @@ func (s *sheetSet) height(e entry, width float64) float64 {
 // set lays one entry out with its upper left corner at a place.
 func (s *sheetSet) set(e entry, at paper.Point, width float64) []paper.Item {
 	if e.heading {
-		t := s.d.fonts.BoldText(e.words, 8.5)
-		t.At = at.Plus(0, 9)
-		return []paper.Item{t, paper.Line(at.Plus(0, 12), at.Plus(width, 12), paper.Fine)}
+		var list []paper.Item
+		down := 9.0
+		for k, line := range s.d.fonts.Wrap(e.words, headingSize, width, true) {
+			t := s.d.fonts.BoldText(line, headingSize)
+			down = 9 + float64(k)*headingSize*leading
+			t.At = at.Plus(0, down)
+			list = append(list, t)
+		}
+		return append(list, paper.Line(at.Plus(0, down+3), at.Plus(width, down+3), paper.Fine))
 	}
 	var list []paper.Item
 	in := e.indent(s)

@@ -132,6 +132,7 @@ func TestDimensionsByHand(t *testing.T) {
 		{"karaka-bay", draw.Plan, 0, []string{"4800", "3600", "1000", "1500", "1680"}}, // 6 x 280
 		{"karaka-bay", draw.Framing, 0, []string{"200", "2200", "2200", "300", "2600", "4800", "3600"}},
 		{"karaka-bay", draw.Framing, 1, []string{"3000", "2400"}},
+		{"karaka-bay", draw.Elevation, 1, []string{"3000", "300 as stated"}}, // the ground is stated for one place
 		{"karaka-bay", draw.Stairs, 0, []string{"1143 = 7 risers at 163.286 mm", "1680 = 6 treads at 280 mm", "950 handrail"}},
 		{"ketch-point", draw.Plan, 0, []string{
 			"20'-0\"", "11'-0\"", "4'-3\"", "17'-0\"",
@@ -142,7 +143,10 @@ func TestDimensionsByHand(t *testing.T) {
 			"10'-3\" clear", // 10-6 less 1-1/2 less half of two plies 1-1/2
 			"1'-0\"", "6'-0\"", "10'-6\"", "3'-6 1/16\"",
 		}},
-		{"ketch-point", draw.Stairs, 0, []string{"8-1/4\"", "7-3/4\"", "7'-9 1/2\"", "3'-3\" handrail"}}, // 11 x 7-3/4 + 8-1/4 = 93-1/2
+		{"ketch-point", draw.Stairs, 0, []string{
+			"8-1/4\" riser 12", "7-3/4\" riser 11", "7-3/4\" riser 1", "9-3/4\" tread", "3'-3\" handrail",
+			"7'-9 1/2\" = 12 risers", // 11 x 7-3/4 + 8-1/4 = 93-1/2
+		}},
 		{"quarry-hill", draw.Plan, 0, []string{
 			"24'-0\"", "22'-0\"", "10'-0\"", "4'-0\"", "8'-0\"",
 			"5'-7 7/8\"", // 48 x root 2 = 67.88
@@ -176,4 +180,28 @@ func TestDimensionsByHand(t *testing.T) {
 			got = slices.Delete(got, i, i+1)
 		}
 	}
+}
+
+// A side with an edge as long as the whole does not show the whole once more.
+func TestWholeIsDimensionedOnce(t *testing.T) {
+	for _, shape := range hardShapes() {
+		if shape.title != "notched" {
+			continue
+		}
+		list, err := draw.Sheets(derive(t, shape.title, shape.yaml()), draw.Options{Views: []draw.View{draw.Plan}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		n := 0
+		for _, d := range dimensions(list[0].Items) {
+			if d.Label.Words == "20'-0\"" {
+				n++
+			}
+		}
+		if n != 2 {
+			t.Errorf("20 ft out is dimensioned %d times, want once on either side", n)
+		}
+		return
+	}
+	t.Fatal("the notched deck is gone")
 }

@@ -101,10 +101,14 @@ func ofOneDesign(report *result.Report) bool {
 	return len(report.Designs) > 0
 }
 
-// pencil says how a figure is built: at a scale, and whether only roughly.
+// pencil says how a figure is built: at a scale, whether only roughly, and which
+// findings are marked on it.
 type pencil struct {
-	scale scale
-	draft bool
+	scale    scale
+	draft    bool
+	findings []finding
+	// most is the size that notes may bring the figure to, nil for any.
+	most *paper.Extent
 }
 
 // build draws one figure.
@@ -165,7 +169,7 @@ func viewList() string {
 }
 
 func (d *drafter) figure(s pencil, title string) *figure {
-	return &figure{fonts: d.fonts, say: d.say, system: d.deck.System, scale: s.scale, draft: s.draft, title: title, weight: 1}
+	return &figure{fonts: d.fonts, say: d.say, system: d.deck.System, scale: s.scale, draft: s.draft, findings: s.findings, most: s.most, title: title, weight: 1}
 }
 
 // platformName is what a platform is called.

@@ -17,7 +17,7 @@ func (d *drafter) frontElevation(s pencil, i int) *figure {
 	p := &planner{drafter: d, f: d.figure(s, "Front elevation of "+d.platformName(i)), plan: &d.out.Platforms[i], p: &d.deck.Platforms[i], i: i}
 	f, l := p.f, p.levels()
 	box := p.plan.Outline.Bounds()
-	p.frontGround()
+	stated := p.frontGround()
 	heights := p.frontBeams(l)
 	p.frontFrame(l, box)
 	p.frontGuards()
@@ -26,7 +26,7 @@ func (d *drafter) frontElevation(s pencil, i int) *figure {
 	f.anchor(p.p.At, p.at((box.Min.X+box.Max.X)/2, 0))
 	f.fence()
 	f.chain(below, []stretch{{from: p.at(box.Min.X, 0), to: p.at(box.Max.X, 0), value: box.Max.X - box.Min.X}})
-	p.frontHeights(box)
+	p.frontHeights(box, stated)
 	for _, h := range heights {
 		f.note(h.spot, "post "+f.value(h.height)+" "+f.say("to beam")+" "+h.beam)
 	}
@@ -62,7 +62,7 @@ func (p *planner) frontBeams(l levels) []tall {
 			}
 			seen = append(seen, h.Value)
 			_, under, _ := p.beamLevels(b, l)
-			heights = append(heights, tall{p.at(s.Place.X, under+h.Value/3), h.Value, b.Mark})
+			heights = append(heights, tall{p.at(s.Place.X, under+h.Value*3/5), h.Value, b.Mark})
 		}
 		top, under, ok := p.beamLevels(b, l)
 		if !ok {
@@ -220,12 +220,13 @@ func (p *planner) frontStairs() {
 			}
 		})
 		f.anchor(s.At, p.at((from+to)/2, down/2))
-		f.label(p.at((from+to)/2, down/2), normal, "stair "+s.Label)
+		f.note(p.at(to-(to-from)/5, down/2), "stair "+s.Label)
 	}
 }
 
-// frontGround draws the ground below the edges that look to the front.
-func (p *planner) frontGround() {
+// frontGround draws the ground below the edges that look to the front. Where it
+// is known below none of them, it gives the height that it is dotted at, or nil.
+func (p *planner) frontGround() (stated *measure.Length) {
 	f := p.f
 	known := false
 	for i, edge := range p.plan.Edges {
@@ -249,7 +250,9 @@ func (p *planner) frontGround() {
 		box := p.plan.Outline.Bounds()
 		p.groundLine([]paper.Point{p.at(box.Min.X, *h), p.at(box.Max.X, *h)}, false)
 		f.remark("Dotted ground: the height is stated for one place only; how the ground runs from there is not shown.")
+		return h
 	}
+	return nil
 }
 
 // oneHeight is a height of the surface above the ground that is stated for a
@@ -285,9 +288,9 @@ func (p *planner) groundBelow(corner geometry.Point, edge string) *measure.Lengt
 	return &described.Drop.V
 }
 
-// frontHeights dimensions, on the right, the ground below the surface and the
-// guard above it.
-func (p *planner) frontHeights(box geometry.Box) {
+// frontHeights dimensions, on the right, the ground below the surface, known
+// there or stated for one place, and the guard above it.
+func (p *planner) frontHeights(box geometry.Box, stated *measure.Length) {
 	f := p.f
 	var list []stretch
 	for i, edge := range p.plan.Edges {
@@ -305,10 +308,13 @@ func (p *planner) frontHeights(box geometry.Box) {
 		if described, ok := p.p.Edges.Get(edge.Name); ok && described.Guard != nil {
 			for k := range p.deck.Guards {
 				if q := &p.deck.Guards[k]; words(q.Mark) == described.Guard.V && q.Height != nil {
-					list = append(list, stretch{from: p.at(box.Max.X, -q.Height.V), to: p.at(box.Max.X, 0), value: q.Height.V})
+					list = append(list, stretch{from: p.at(box.Max.X, -q.Height.V), to: p.at(box.Max.X, 0), value: q.Height.V, after: "guard", optional: true})
 				}
 			}
 		}
+	}
+	if stated != nil {
+		list = append(list, stretch{from: p.at(box.Max.X, 0), to: p.at(box.Max.X, *stated), value: *stated, after: "as stated"})
 	}
 	if len(list) > 0 {
 		f.chain(atRight, list)

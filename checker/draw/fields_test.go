@@ -143,6 +143,8 @@ func TestFilledIn(t *testing.T) {
 		{"/platforms/0/footings", "platforms[].footings.depth", "/platforms/0/footings/depth"},
 		{"/stairs/1", "stairs[].landing_bottom.along", "/stairs/1/landing_bottom/along"},
 		{"/guards/0", "platforms[].ledger", "/guards/0"},
+		{"/platforms/1/outline", "platforms[].edges.front.drop", "/platforms/1/edges/front/drop"},
+		{"/platforms/1/ledger", "platforms[].ledger", "/platforms/1/ledger"},
 		{"/stairs/0/risers", "", "/stairs/0/risers"},
 	} {
 		if got := filledIn(c.at, c.needs); got != c.want {

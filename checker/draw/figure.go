@@ -11,9 +11,12 @@ import (
 )
 
 // Sizes of letters, in points.
+//
+// Capitals of the smallest are 1.8 mm high on paper, where the heights of
+// lettering for technical drawings begin (ISO 3098, from memory).
 const (
-	small  = 6.5
-	normal = 7.5
+	small  = 7.2
+	normal = 8.0
 	large  = 10.5
 )
 
@@ -25,7 +28,8 @@ type figure struct {
 	scale  scale
 	title  string
 
-	lines, dims, words []paper.Item
+	lines, leaders, words []paper.Item
+	dims                  []*dimension
 	// taken is the room of words and markers; strokes are the lines that words
 	// had better keep off, by the weight that lines are drawn with now.
 	taken   []paper.Box
@@ -37,8 +41,18 @@ type figure struct {
 	missing []string
 	remarks []string
 	rulers  rulers
-	pending []func()
-	draft   bool // words that can move are left out
+	// extensions are the extension lines drawn so far.
+	extensions []stroke
+	soon       []func() // words that have little choice
+	pending    []func()
+	draft      bool // words that can move are left out
+	// most is how large the figure may become with its notes, nil for any size;
+	// reached is how large it is by now.
+	most    *paper.Extent
+	reached paper.Extent
+	// findings are marked on their spots, on which no words stand.
+	findings []finding
+	spots    []paper.Box
 }
 
 // stroke is a line that words keep off, the more the greater its weight.
@@ -79,7 +93,8 @@ func (f *figure) draw(list ...paper.Item) {
 	f.lines = append(f.lines, list...)
 }
 
-// strokes is a canvas that remembers where lines run.
+// strokes is a canvas that remembers where lines run. A gap in a heavy line, which
+// says what is cut or where an edge lies, loses more than one in a light one.
 type strokes struct{ f *figure }
 
 // Path implements paper.Canvas.
@@ -87,9 +102,16 @@ func (s strokes) Path(p paper.Path) {
 	if p.Stroke == paper.NoStroke || p.Stroke == paper.Faint {
 		return
 	}
+	weight := s.f.weight
+	switch p.Stroke {
+	case paper.Cut, paper.Grade:
+		weight *= 3
+	case paper.Bold:
+		weight *= 2
+	}
 	for i := range p.Points {
 		if k := (i + 1) % len(p.Points); k > 0 || p.Closed {
-			s.f.keepOff(p.Points[i], p.Points[k])
+			s.f.strokes = append(s.f.strokes, stroke{p.Points[i], p.Points[k], weight})
 		}
 	}
 }
@@ -118,7 +140,9 @@ func (f *figure) line(a, b paper.Point, stroke paper.Stroke) { f.draw(paper.Line
 // write adds words where they are and keeps their room.
 func (f *figure) write(t paper.Text) {
 	f.words = append(f.words, t)
-	f.taken = append(f.taken, t.Box())
+	box := t.Box()
+	f.taken = append(f.taken, box)
+	f.reached = f.reached.With(box.Corners[:]...)
 }
 
 // anchor remembers the spot of an element. The first one given counts.
@@ -144,15 +168,30 @@ func (f *figure) remark(words string) {
 // cannot move.
 func (f *figure) later(set func()) { f.pending = append(f.pending, set) }
 
+// sooner sets words after the dimensions have their figures and before the words
+// that are put off till later: these have one line to stand along.
+func (f *figure) sooner(set func()) { f.soon = append(f.soon, set) }
+
 // settle sets the words that were put off; a draft goes without.
 func (f *figure) settle() {
 	if f.draft {
 		return
 	}
-	for _, set := range f.pending {
+	clusters := f.clusters()
+	f.letter()
+	if f.most != nil {
+		f.reached = paper.Bounds(f.items())
+	}
+	for _, set := range f.soon {
 		set()
 	}
-	f.pending = nil
+	for _, c := range clusters {
+		f.markAt(c.spot, c.tags)
+	}
+	for _, set := range f.pending { // those of the first kind may have added some
+		set()
+	}
+	f.soon, f.pending = nil, nil
 }
 
 // use notes that the legend has to explain a symbol.
@@ -164,12 +203,21 @@ func (f *figure) use(s symbol) {
 
 // items are all items in the order in which they are painted: words come last,
 // since they wipe the lines below them away.
-func (f *figure) items() []paper.Item { return slices.Concat(f.lines, f.dims, f.words) }
+func (f *figure) items() []paper.Item {
+	list := slices.Concat(f.lines, f.leaders)
+	for _, d := range f.dims {
+		list = append(list, d.Dimension)
+	}
+	for _, d := range f.dims {
+		list = append(list, d.Label)
+	}
+	return append(list, f.words...)
+}
 
 // free reports whether a box meets no words and no marker.
 func (f *figure) free(boxes ...paper.Box) bool {
 	for _, b := range boxes {
-		if slices.ContainsFunc(f.taken, b.Meets) {
+		if slices.ContainsFunc(f.taken, b.Meets) || slices.ContainsFunc(f.spots, b.Meets) {
 			return false
 		}
 	}
@@ -207,14 +255,14 @@ func (f *figure) crossings(boxes ...paper.Box) float64 {
 	return sum
 }
 
-// around lists places round a point on wider and wider rings, nearer ones first.
-func around(p paper.Point, from, to float64) []paper.Point {
+// around lists places round a point on wider and wider rings, nearer ones first,
+// so many on each ring, the rings so far apart.
+func around(p paper.Point, from, to float64, ways int, apart float64) []paper.Point {
 	var list []paper.Point
-	for r := from; r <= to; r += 7 {
-		const ways = 16
+	for r := from; r <= to; r += apart {
 		for i := range ways {
 			// Start to the lower right, where the eye looks for a note.
-			sin, cos := math.Sincos(2*math.Pi*float64(i)/ways + math.Pi/8)
+			sin, cos := math.Sincos(2*math.Pi*float64(i)/float64(ways) + math.Pi/8)
 			list = append(list, p.Plus(r*cos, r*sin))
 		}
 	}

@@ -104,7 +104,7 @@ func TestMarkerPointsAtTheRiser(t *testing.T) {
 		t.Fatal("the riser is not marked")
 	}
 	for _, d := range dimensions(s.Items) {
-		if d.Label.Words == "8-1/4\"" {
+		if d.Label.Words == "8-1/4\" riser 12" {
 			if middle := (d.From.Y + d.To.Y) / 2; math.Abs(spot.Y-middle) > 0.5 || math.Abs(spot.X-d.From.X) > 0.5 {
 				t.Errorf("the marker points at %.1f, the riser is dimensioned from %.1f to %.1f", spot, d.From, d.To)
 			}
@@ -176,5 +176,39 @@ func TestNotShownIsNotDrawn(t *testing.T) {
 		if p, ok := item.(paper.Path); ok && p.Closed && p.Stroke == paper.Thin && p.Fill == paper.White {
 			t.Errorf("a joist is drawn at %v", p.Points)
 		}
+	}
+}
+
+// What an edge lacks is marked on that edge, also where nothing of the edge is
+// described.
+func TestMissingDropsAreMarkedOnTheirEdges(t *testing.T) {
+	report := run()
+	var list []result.Result
+	for _, edge := range []string{"front", "left", "right"} {
+		list = append(list, result.Result{Check: "guards/required", Set: "town", Outcome: result.NotShown, Consequence: result.LifeSafety,
+			At: []string{"/platforms/1/outline"}, Needs: "platforms[].edges." + edge + ".drop", Message: "edge " + edge + " drop is not shown", Fingerprint: edge})
+	}
+	report.Designs[0].Findings = list
+	lower := sheets(t, fixture("karaka-bay"), draw.Options{Views: []draw.View{draw.Plan}, Report: report})[1]
+	var across, out paper.Dimension
+	for _, d := range dimensions(lower.Items) {
+		switch d.Label.Words {
+		case "3000":
+			across = d
+		case "2400":
+			out = d
+		}
+	}
+	spots := markers(lower)
+	const near = 0.01
+	low, high := min(across.Start.X, across.End.X), max(across.Start.X, across.End.X)
+	if s := spots[1]; math.Abs(s.Y-across.From.Y) > near || s.X <= low || s.X >= high {
+		t.Errorf("what the front lacks is marked at %.1f", s)
+	}
+	if s := spots[2]; math.Abs(s.X-low) > near || s.Y <= min(out.Start.Y, out.End.Y) {
+		t.Errorf("what the left edge lacks is marked at %.1f", s)
+	}
+	if s := spots[3]; math.Abs(s.X-high) > near || s.Y >= max(out.Start.Y, out.End.Y) {
+		t.Errorf("what the right edge lacks is marked at %.1f", s)
 	}
 }

@@ -27,6 +27,7 @@ func (d *drafter) framingPlan(s pencil, i int) *figure {
 	p.ties()
 	p.loads()
 	f.fence()
+	p.cutMarks()
 	p.postChains()
 	p.outwardChain()
 	p.sidewaysChain()
@@ -47,6 +48,7 @@ func (p *planner) houseEdges() {
 		}
 		e := p.plan.Outline.Edge(i)
 		f.draw(wallBand(f.at(e.A), f.at(e.B), outward(e))...)
+		p.houseWord(f.at(e.A), f.at(e.B), outward(e))
 		f.use(symbolWall)
 		f.anchor("/house", f.at(middleOf(e)))
 	}

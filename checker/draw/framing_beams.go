@@ -31,6 +31,7 @@ func (p *planner) beams(flush bool) {
 			line = p.shown(b, line, k == 0, k == len(b.Lines)-1)
 			f.draw(p.bar(line, b.Width, stroke, paper.NoFill)...)
 			f.line(f.at(line.A), f.at(line.B), paper.Center)
+			f.use(symbolCenter)
 			if k == 0 {
 				f.anchor(b.Beam.At, f.at(line.At(line.Length()/4)))
 			}

@@ -75,16 +75,20 @@ func (f *finding) places() []string {
 }
 
 // filledIn is the pointer that a missing field would have: the place that lacks
-// it, and what follows of the field's path.
+// it as far as the field's path agrees with it, an item of a list at least, and
+// what follows of the path.
 func filledIn(at, needs string) string {
 	path := strings.Split(strings.ReplaceAll(needs, "[]", ".[]"), ".")
 	tokens := strings.Split(strings.TrimPrefix(at, "/"), "/")
-	for i, t := range tokens {
-		if i >= len(path) || path[i] != t && path[i] != "[]" {
-			return at
-		}
+	n := 0
+	for n < len(tokens) && n < len(path) && (path[n] == tokens[n] || path[n] == "[]") {
+		n++
 	}
-	return at + "/" + strings.Join(path[len(tokens):], "/")
+	const item = 2 // "/platforms/0"
+	if n < item && n < len(tokens) || n == len(path) {
+		return at
+	}
+	return "/" + strings.Join(tokens[:n], "/") + "/" + strings.Join(path[n:], "/")
 }
 
 // view tells on which view a topic's findings belong where several have a spot.
@@ -120,27 +124,29 @@ func (f *figure) spotFor(places []string) (spot paper.Point, closeness int) {
 	return spot, closeness
 }
 
-// mark sets the numbers of findings beside their spots. Those on one spot share
-// one marker.
-func (f *figure) mark(list []finding, spots []paper.Point) {
-	type cluster struct {
-		spot paper.Point
-		tags []paper.Tag
-	}
-	var clusters []cluster
-	for i := range list {
-		tag := paper.Tag{N: list[i].number, Form: list[i].form()}
-		k := slices.IndexFunc(clusters, func(c cluster) bool { return distance(c.spot, spots[i]) < 1 })
+// cluster is the findings on one spot, which share a marker.
+type cluster struct {
+	spot paper.Point
+	tags []paper.Tag
+}
+
+// clusters gathers the findings of a figure by their spots, and keeps words off
+// these.
+func (f *figure) clusters() []cluster {
+	var list []cluster
+	for i := range f.findings {
+		spot, _ := f.spotFor(f.findings[i].places())
+		tag := paper.Tag{N: f.findings[i].number, Form: f.findings[i].form()}
+		k := slices.IndexFunc(list, func(c cluster) bool { return distance(c.spot, spot) < 1 })
 		if k < 0 {
-			clusters = append(clusters, cluster{spot: spots[i]})
-			k = len(clusters) - 1
+			list = append(list, cluster{spot: spot})
+			k = len(list) - 1
+			f.spots = append(f.spots, paper.Upright(spot.Plus(-3, -3), spot.Plus(3, 3)))
 		}
-		clusters[k].tags = append(clusters[k].tags, tag)
+		list[k].tags = append(list[k].tags, tag)
 		f.use(formSymbol(tag.Form))
 	}
-	for _, c := range clusters {
-		f.markAt(c.spot, c.tags)
-	}
+	return list
 }
 
 func formSymbol(form paper.Form) symbol {
@@ -161,7 +167,7 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 	bestCost := math.Inf(1)
 	const crowded, enough = 1000, 1e4 // as for words
 	for reach := 70.0; math.IsInf(bestCost, 1); reach *= 2 {
-		for _, p := range around(spot, 13, reach) {
+		for _, p := range around(spot, 13, reach, 32, 4) {
 			if distance(spot, p) >= bestCost {
 				break
 			}
@@ -169,15 +175,18 @@ func (f *figure) markAt(spot paper.Point, tags []paper.Tag) {
 			at := p.Plus(v.x*width/2-width/2, v.y*height/2-height/2)
 			box := paper.Upright(at, at.Plus(width, height)).Grown(1.5)
 			to := paper.Point{X: min(max(spot.X, at.X), at.X+width), Y: min(max(spot.Y, at.Y), at.Y+height)}
-			if reach < enough && !f.open(box) || reach < crowded && f.overWords(spot, to) {
+			if reach < enough && !f.open(box) || reach < crowded && (f.overWords(spot, to) || !f.holds(box)) {
 				continue
 			}
-			if cost := distance(spot, p) + 4*f.crossings(box) + f.crossed(spot, to); cost < bestCost {
+			if cost := distance(spot, p) + 20*f.crossings(box) + 2*f.crossed(spot, to); cost < bestCost {
 				best, bestCost = at, cost
 			}
 		}
 	}
-	f.taken = append(f.taken, paper.Upright(best, best.Plus(width, height)).Grown(1.5))
-	f.strokes = append(f.strokes, stroke{spot, best, 6})
+	room := paper.Upright(best, best.Plus(width, height)).Grown(1.5)
+	f.taken = append(f.taken, room)
+	f.reached = f.reached.With(room.Corners[:]...)
+	to := paper.Point{X: min(max(spot.X, best.X), best.X+width), Y: min(max(spot.Y, best.Y), best.Y+height)}
+	f.strokes = append(f.strokes, stroke{spot, to, 6})
 	f.words = append(f.words, f.fonts.Marker(paper.Marker{Spot: spot, At: best, Tags: tags}))
 }

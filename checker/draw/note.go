@@ -50,6 +50,7 @@ func (l leader) line(spot paper.Point, block paper.Extent) (from, to paper.Point
 // meet no other words, unless one a little further has fewer lines running
 // through it. near and far bound how far they stand from the spot.
 func (f *figure) place(spot paper.Point, near, far, size float64, l leader, lines []string) []paper.Text {
+	lines = f.wrapped(lines, size)
 	width := 0.0
 	for _, words := range lines {
 		width = max(width, f.fonts.Width(words, size, false))
@@ -59,8 +60,12 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 	// In points: past the first a leader may run over words, past the second words
 	// take the first place there is.
 	const crowded, enough = 1000, 1e4
+	const furthest = 600                        // where figures are confined
 	for reach := far; best == nil; reach *= 2 { // words that find no room go further out
-		for _, p := range around(spot, near, reach) {
+		if f.most != nil && reach > furthest {
+			return nil
+		}
+		for _, p := range around(spot, near, reach, 24, 7) {
 			if distance(spot, p) >= bestCost {
 				return best // all that follow are further out
 			}
@@ -72,10 +77,10 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 			}
 			texts := f.block(at, size, lines)
 			room := boxes(texts)
-			if !f.open(room...) && reach < enough {
+			if !f.open(room...) && reach < enough || !f.holds(room...) {
 				continue
 			}
-			const perLine, perLeaderLine = 15, 3
+			const perLine, perLeaderLine = 50, 4
 			cost := distance(spot, p) + perLine*f.crossings(room...)
 			if !l.none {
 				from, to := l.line(spot, extentOf(texts))
@@ -90,6 +95,28 @@ func (f *figure) place(spot paper.Point, near, far, size float64, l leader, line
 		}
 	}
 	return best
+}
+
+// holds reports whether a confined figure stays as small as it has to with boxes.
+func (f *figure) holds(boxes ...paper.Box) bool {
+	if f.most == nil {
+		return true
+	}
+	e := f.reached
+	for _, b := range boxes {
+		e = e.With(b.Corners[:]...)
+	}
+	return e.Width() <= max(f.most.Width(), f.reached.Width()) && e.Height() <= max(f.most.Height(), f.reached.Height())
+}
+
+// wrapped breaks lines of a note that are too long to find room.
+func (f *figure) wrapped(lines []string, size float64) []string {
+	const widest = 150
+	var out []string
+	for _, words := range lines {
+		out = append(out, f.fonts.Wrap(words, size, widest, false)...)
+	}
+	return out
 }
 
 func extentOf(texts []paper.Text) paper.Extent {
@@ -110,8 +137,11 @@ func (f *figure) overWords(from, to paper.Point) bool {
 func (f *figure) crossed(from, to paper.Point) float64 {
 	sum := 0.0
 	for _, s := range f.strokes {
-		if meet(from, to, s.a, s.b) {
+		switch {
+		case meet(from, to, s.a, s.b):
 			sum += s.weight
+		case alongside(from, to, s.a, s.b): // cannot be told from it
+			sum += 20 * s.weight
 		}
 	}
 	return sum
@@ -123,10 +153,24 @@ func meet(a, b, c, d paper.Point) bool {
 	return turn(a, b, c)*turn(a, b, d) < 0 && turn(c, d, a)*turn(c, d, b) < 0
 }
 
+// alongside reports whether two lines run over each other for a stretch.
+func alongside(a, b, c, d paper.Point) bool {
+	const near, stretch = 1.5, 3
+	v := towards(a, b)
+	across := func(p paper.Point) float64 { return math.Abs((p.X-a.X)*v.y - (p.Y-a.Y)*v.x) }
+	along := func(p paper.Point) float64 { return (p.X-a.X)*v.x + (p.Y-a.Y)*v.y }
+	if across(c) > near || across(d) > near {
+		return false
+	}
+	low, high := min(along(c), along(d)), max(along(c), along(d))
+	return min(high, distance(a, b))-max(low, 0) > stretch
+}
+
 // note sets words near a spot and draws a line from them to it, once all else
 // has its place.
 func (f *figure) note(spot paper.Point, lines ...string) {
-	f.later(func() { f.noteNow(spot, 14, leader{}, lines) })
+	f.kept = append(f.kept, paper.Upright(spot.Plus(-6, -6), spot.Plus(6, 6)))
+	f.later(func() { f.noteNow(spot, 17, leader{}, lines) })
 }
 
 // noteBeside is note for a thing that reaches some way round the spot.
@@ -139,12 +183,16 @@ func (f *figure) noteNow(spot paper.Point, near float64, l leader, lines []strin
 		return
 	}
 	texts := f.place(spot, near, max(220, near+120), normal, l, lines)
+	if texts == nil { // said beside the drawing rather than nowhere
+		f.remark("Without room at its place: " + joined(lines) + ".")
+		return
+	}
 	from, to := l.line(spot, extentOf(texts))
 	line := []paper.Item{paper.Line(from, to, paper.Fine)}
 	if l.beside == 0 {
 		line = append(line, paper.Circle(spot, 1.3, paper.Fine, paper.Solid))
 	}
-	f.dims = append(f.dims, paper.Group{Kind: "leader", Items: line})
+	f.leaders = append(f.leaders, paper.Group{Kind: "leader", Items: line})
 	f.strokes = append(f.strokes, stroke{from, to, 6}) // words over a leader part it from its note
 	for _, t := range texts {
 		f.write(t)
@@ -152,18 +200,32 @@ func (f *figure) noteNow(spot paper.Point, near float64, l leader, lines []strin
 }
 
 // label sets words at a spot, or as near to it as there is room, without a
-// line, once all else has its place.
+// line, once all else has its place; where there is no room without lines, it is
+// a note.
 func (f *figure) label(spot paper.Point, size float64, lines ...string) {
 	f.later(func() {
-		for _, t := range f.place(spot, 0, 60, size, leader{none: true}, lines) {
+		texts := f.place(spot, 0, 60, size, leader{none: true}, lines)
+		if room := extentOf(texts); texts == nil || f.crossings(boxes(texts)...) > 0 || !within(room, spot, 70) {
+			f.noteNow(spot, 17, leader{}, lines)
+			return
+		}
+		for _, t := range texts {
 			f.write(t)
 		}
 	})
 }
 
+// within reports whether a point lies so near to an extent.
+func within(e paper.Extent, p paper.Point, near float64) bool {
+	to := paper.Point{X: min(max(p.X, e.Min.X), e.Max.X), Y: min(max(p.Y, e.Min.Y), e.Max.Y)}
+	return distance(p, to) <= near
+}
+
 // along writes words along a line, on its left as it runs if distance is above
-// zero, else on its right; nothing where they do not fit or the room is taken.
-func (f *figure) along(a, b paper.Point, gap, size float64, words string) bool {
+// zero, else on its right; nothing where they do not fit, where the room is
+// taken or lines run through it.
+func (f *figure) along(a, b paper.Point, gap float64, words string) bool {
+	const size = small
 	t := f.fonts.Text(words, size)
 	t.Clear = true
 	if t.Width > distance(a, b) {
@@ -187,7 +249,7 @@ func (f *figure) along(a, b paper.Point, gap, size float64, words string) bool {
 	for _, part := range []float64{0.5, 0.3, 0.7, 0.2, 0.8} {
 		at := paper.Point{X: a.X + (b.X-a.X)*part, Y: a.Y + (b.Y-a.Y)*part}
 		t.At = moved(at, out, off)
-		if f.free(t.Box()) {
+		if f.free(t.Box()) && f.crossings(t.Box()) == 0 {
 			f.write(t)
 			return true
 		}

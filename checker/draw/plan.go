@@ -9,6 +9,7 @@ import (
 	"plumbrule/checker/geometry"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/model"
+	"plumbrule/checker/source"
 )
 
 // planner draws the plans of one platform.
@@ -65,7 +66,7 @@ func (p *planner) house() {
 		a, b, out := f.at(e.A), f.at(e.B), outward(e)
 		if text := words(p.p.Support); text != "ledger" && p.p.Ledger == nil && p.deck.House == nil {
 			f.line(moved(a, out, 6), moved(b, out, 6), paper.Center)
-			f.along(moved(a, out, 6), moved(b, out, 6), 3, small, "side towards the house; the house is not shown")
+			f.along(moved(a, out, 6), moved(b, out, 6), 3, "side towards the house; the house is not shown")
 			continue
 		}
 		f.use(symbolWall)
@@ -85,7 +86,7 @@ func (p *planner) wall(e geometry.Segment, out vector) {
 		}
 		start, end := f.at(o.Line.A), f.at(o.Line.B)
 		f.draw(wallBand(from, start, out)...)
-		const deep = 8.0
+		const deep = wallDeep
 		for _, jamb := range []paper.Point{start, end} {
 			f.line(jamb, moved(jamb, out, deep), paper.Bold)
 		}
@@ -100,10 +101,21 @@ func (p *planner) wall(e geometry.Segment, out vector) {
 		f.draw(wallBand(from, b, out)...)
 	}
 	f.keepOff(moved(a, out, 5), moved(b, out, 5)) // the hatch
+	p.houseWord(a, b, out)
 	for _, o := range p.plan.Openings {
 		f.anchor(o.At, f.at(middleOf(o.Line)))
 		f.note(moved(f.at(middleOf(o.Line)), out, 4), p.openingWords(&o)...)
 	}
+}
+
+// houseWord says behind the wall which side the house is on.
+func (p *planner) houseWord(a, b paper.Point, out vector) {
+	f := p.f
+	f.sooner(func() {
+		if f.along(moved(a, out, wallDeep), moved(b, out, wallDeep), 2.5, "house") {
+			f.kept = append(f.kept, f.taken[len(f.taken)-1].Grown(7)) // it is no part of a note
+		}
+	})
 }
 
 func (p *planner) openingWords(o *facts.OpeningPlan) []string {
@@ -305,8 +317,11 @@ func (p *planner) surfaceAnchors() {
 	f.anchor(p.p.At, f.at(c))
 	for i, edge := range p.plan.Edges {
 		e := p.plan.Outline.Edge(i)
+		spot := f.at(e.At(e.Length() / 3))
 		if _, described := p.p.Edges.Get(edge.Name); described {
-			f.anchor(edge.At, f.at(e.At(e.Length()/3)))
+			f.anchor(edge.At, spot)
+		} else if !edge.House { // what it lacks belongs on it
+			f.anchor(p.p.At+"/edges/"+source.Escape(edge.Name), spot)
 		}
 	}
 	f.anchor(p.p.Outline.At, f.at(p.plan.Outline[len(p.plan.Outline)/2]))

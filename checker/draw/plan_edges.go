@@ -1,6 +1,8 @@
 package draw
 
 import (
+	"slices"
+
 	"plumbrule/checker/draw/paper"
 	"plumbrule/checker/geometry"
 	"plumbrule/checker/measure"
@@ -72,7 +74,7 @@ func (p *planner) sideChain(s side, list []stretch, box geometry.Box) {
 	}
 	full := f.filled(s, list, low, high)
 	f.chain(s, full)
-	if len(full) > 1 {
+	if len(full) > 1 && !slices.ContainsFunc(full, func(d stretch) bool { return near(d.value, whole) }) {
 		f.chain(s, []stretch{{from: low, to: high, value: whole}})
 	}
 }
@@ -156,10 +158,11 @@ func (p *planner) edgeWords() {
 			f.miss("drop at the edge \"" + edge.Name + "\"")
 		}
 		const inside = -11 // right of the walk is inside; clear of the guard
-		if f.along(a, b, inside, small, joined(parts)) {
-			continue
-		}
-		f.note(middle(a, b), parts...)
+		f.sooner(func() {
+			if !f.along(a, b, inside, joined(parts)) {
+				f.note(middle(a, b), parts...)
+			}
+		})
 	}
 }
 

@@ -166,7 +166,7 @@ func (p *planner) stairWords(label string) []string {
 	f := p.f
 	lines := []string{"stair " + label + ", down"}
 	for _, flight := range p.flightsOf(label) {
-		line := ""
+		line, treads := "", ""
 		if flight.Risers != nil {
 			line = counted(flight.Risers.Value, "riser")
 			if even(flight.RiserHeights) {
@@ -174,12 +174,16 @@ func (p *planner) stairWords(label string) []string {
 			}
 		}
 		if flight.TreadDepth != nil {
-			line = spaced(line+",", "treads", f.value(flight.TreadDepth.Value))
+			treads = "treads " + f.value(flight.TreadDepth.Value)
 		}
 		if flight.Of > 1 {
 			line = fmt.Sprintf("flight %d: %s", flight.N, line)
 		}
-		lines = append(lines, line)
+		for _, words := range []string{line, treads} {
+			if words != "" {
+				lines = append(lines, words)
+			}
+		}
 	}
 	return lines
 }

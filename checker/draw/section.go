@@ -1,6 +1,8 @@
 package draw
 
 import (
+	"strconv"
+
 	"plumbrule/checker/draw/paper"
 	"plumbrule/checker/facts"
 	"plumbrule/checker/geometry"
@@ -11,7 +13,7 @@ import (
 // section cuts a platform out from the house and looks to the right: the house
 // stands on the left.
 func (d *drafter) section(s pencil, i int) *figure {
-	p := &planner{drafter: d, f: d.figure(s, "Section of "+d.platformName(i)+" out from the house"), plan: &d.out.Platforms[i], p: &d.deck.Platforms[i], i: i}
+	p := &planner{drafter: d, f: d.figure(s, "Section "+cutName(i)+" of "+d.platformName(i)+", out from the house"), plan: &d.out.Platforms[i], p: &d.deck.Platforms[i], i: i}
 	f, l := p.f, p.levels()
 	x := p.cutAt()
 	parts := p.plan.Outline.Scan(geometry.X, x)
@@ -41,6 +43,39 @@ func (d *drafter) section(s pencil, i int) *figure {
 	f.remark("Section: cut " + f.value(x) + " along the house, looking to the right.")
 	f.settle()
 	return f
+}
+
+// cutName is what the section of a platform is called: A-A, B-B.
+func cutName(platform int) string {
+	letter := cutLetter(platform)
+	return letter + "-" + letter
+}
+
+func cutLetter(platform int) string {
+	if platform < 26 {
+		return string(rune('A' + platform))
+	}
+	return "S" + strconv.Itoa(platform+1)
+}
+
+// cutMarks shows on the framing plan where the section is cut, above and below
+// the platform and close to it, so that dimensions stand further out.
+func (p *planner) cutMarks() {
+	f, x := p.f, p.cutAt()
+	parts := p.plan.Outline.Scan(geometry.X, x)
+	if len(parts) == 0 {
+		return
+	}
+	const near, far = 4.0, 13.0
+	top := f.at(geometry.Point{X: x, Y: parts[0].From}).Plus(0, -wallDeep)
+	low := f.at(geometry.Point{X: x, Y: parts[len(parts)-1].To})
+	for _, mark := range [][2]paper.Point{{top.Plus(0, -near), top.Plus(0, -far)}, {low.Plus(0, near), low.Plus(0, far)}} {
+		f.draw(cutMark(mark[0], mark[1])...)
+		letter := f.fonts.BoldText(cutLetter(p.i), normal)
+		letter.At, letter.Clear = mark[1].Plus(16, 0.36*normal), true
+		f.write(letter)
+	}
+	f.use(symbolSection)
 }
 
 // cutAt is where along the house the section is cut: beside the joist that
@@ -126,6 +161,7 @@ func (p *planner) sectionJoists(x measure.Length, l levels) {
 		if s.Line.A.X == x {
 			f.draw(paper.Rectangle(p.at(s.Line.A.Y, l.boards), p.at(s.Line.B.Y, l.joists), paper.Edge, paper.White))
 			p.sectionRim(s, l)
+			f.note(p.at(s.Line.A.Y+s.Line.Length()*2/5, (l.boards+l.joists)/2), spaced("joists", p.size(&p.p.Joists.Member)))
 		}
 	}
 }
@@ -295,7 +331,7 @@ func (p *planner) sectionChains(x, front measure.Length, g *model.Guard) {
 	}
 	var high []stretch
 	if g != nil {
-		high = append(high, stretch{from: p.at(front, -g.Height.V), to: p.at(front, 0), value: g.Height.V})
+		high = append(high, stretch{from: p.at(front, -g.Height.V), to: p.at(front, 0), value: g.Height.V, after: "guard", optional: true})
 	}
 	far := geometry.Point{X: x, Y: front}
 	down := p.groundBelow(far, p.edgeAt(far))

@@ -2,7 +2,6 @@ package draw
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"plumbrule/checker/draw/paper"
@@ -32,6 +31,15 @@ func formats() []format {
 		{"a3", 1190.55, 841.89},
 		{"a4", 841.89, 595.28},
 	}
+}
+
+// named is the name of the paper as it is written: those of the ISO series with
+// a capital letter.
+func (f format) named() string {
+	if strings.HasPrefix(f.name, "a") {
+		return strings.ToUpper(f.name)
+	}
+	return f.name
 }
 
 // Papers lists the names of the sizes of paper.
@@ -157,44 +165,83 @@ type arrangement struct {
 }
 
 // arrange builds the figures of a drawing at the largest scale that fits the
-// field, one below the other or side by side.
+// field, one below the other or side by side. Where notes would cost more than
+// one step of scale they are confined to the field, and those that find no room
+// there stand beside the drawing.
 func (s *sheetSet) arrange(i int, homes []home) arrangement {
 	field := s.format.field()
-	list := scales(s.d.deck.System)
-	largest := int64(20)
-	if s.drawings[i].view == Stairs {
-		largest = 10
-	}
-	list = slices.DeleteFunc(list, func(sc scale) bool { return sc.times < largest }) // larger is no help
-	for _, sc := range append(list, smallest(s.d.deck.System)) {
-		// What does not fit without its words does not fit with them.
-		if a := s.at(i, pencil{sc, true}, homes); !a.stack(field) && !a.row(field) {
+	const largest = 10
+	var fitting []scale // without their words
+	for _, sc := range append(scales(s.d.deck.System), smallest(s.d.deck.System)) {
+		if sc.times < largest { // is no help
 			continue
 		}
-		if a := s.at(i, pencil{sc, false}, homes); a.stack(field) || a.row(field) {
+		a := s.at(i, pencil{scale: sc, draft: true}, homes)
+		if !a.stack(field) && !a.row(field) {
+			continue
+		}
+		fitting = append(fitting, sc)
+		if a := s.at(i, pencil{scale: sc}, homes); a.stack(field) || a.row(field) {
+			return a
+		}
+		if len(fitting) > 1 {
+			break
+		}
+	}
+	for _, sc := range fitting {
+		if a := s.confined(i, sc, homes); a.stack(field) || a.row(field) {
 			return a
 		}
 	}
-	a := s.at(i, pencil{smallest(s.d.deck.System), false}, homes)
+	for _, sc := range scales(s.d.deck.System) {
+		if len(fitting) == 0 || sc.times <= fitting[0].times {
+			continue
+		}
+		if a := s.confined(i, sc, homes); a.stack(field) || a.row(field) {
+			return a
+		}
+	}
+	a := s.confined(i, smallest(s.d.deck.System), homes)
 	a.stack(field)
 	return a
 }
 
-func (s *sheetSet) at(i int, p pencil, homes []home) arrangement {
+// confined builds the figures so that each keeps to its share of the field.
+func (s *sheetSet) confined(i int, sc scale, homes []home) arrangement {
+	field := s.format.field()
+	a := s.at(i, pencil{scale: sc, draft: true}, homes)
+	n := float64(len(a.extents))
+	most := make([]*paper.Extent, len(a.extents))
+	var width, height float64
+	for _, e := range a.extents {
+		width += e.Width()
+		height += e.Height() + titleRoom
+	}
+	stacked := a.stack(field)
+	for k, e := range a.extents {
+		w, h := field.Width(), e.Height()+(field.Height()-height-between*(n-1))/n
+		if !stacked {
+			w, h = e.Width()+(field.Width()-width-between*(n+1))/n, field.Height()-titleRoom
+		}
+		most[k] = &paper.Extent{Max: paper.Point{X: w, Y: h}}
+	}
+	return s.at(i, pencil{scale: sc}, homes, most...)
+}
+
+// at builds the figures of a drawing, each at most as large as is said, if so.
+func (s *sheetSet) at(i int, p pencil, homes []home, most ...*paper.Extent) arrangement {
 	var a arrangement
 	for n, build := range s.drawings[i].figures {
-		f := build(p)
-		var here []finding
-		var spots []paper.Point
+		p.findings, p.most = nil, nil
+		if n < len(most) {
+			p.most = most[n]
+		}
 		for k, h := range homes {
 			if h == (home{i, n}) {
-				spot, _ := f.spotFor(s.findings[k].places())
-				here, spots = append(here, s.findings[k]), append(spots, spot)
+				p.findings = append(p.findings, s.findings[k])
 			}
 		}
-		if !p.draft {
-			f.mark(here, spots)
-		}
+		f := build(p)
 		a.figures = append(a.figures, f)
 		a.extents = append(a.extents, paper.Bounds(f.items()))
 	}

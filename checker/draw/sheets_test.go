@@ -84,9 +84,14 @@ func TestGoldens(t *testing.T) {
 
 func TestSameBytes(t *testing.T) {
 	write := func(w io.Writer) {
-		list := sheets(t, fixture("ketch-point"), draw.Options{})
+		list := sheets(t, fixture("ketch-point"), draw.Options{Report: run()})
 		if err := pdf.Write(w, list); err != nil {
 			t.Fatal(err)
+		}
+		for _, s := range list {
+			if err := svg.Write(w, s); err != nil {
+				t.Fatal(err)
+			}
 		}
 		for _, s := range list[:2] {
 			if err := png.Write(w, s, 72); err != nil {

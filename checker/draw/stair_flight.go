@@ -124,9 +124,9 @@ func (c *climber) stringer(flight *facts.Flight, steps []step, start measure.Len
 	area := append([]paper.Point{a, inner[0]}, notches[1:]...)
 	area = append(area, end, b)
 	f.draw(paper.Path{Points: area, Closed: true, Stroke: stroke, Fill: paper.White})
-	f.anchor(k.At, middle(a, b))
+	f.anchor(k.At, paper.Point{X: a.X + (b.X-a.X)*0.7, Y: a.Y + (b.Y-a.Y)*0.7})
 	mid := inner[len(inner)/2]
-	f.beside(stretch{from: mid, to: moved(mid, down, deep), value: flight.Throat.Value, after: "throat"}, 0)
+	f.beside(stretch{from: mid, to: moved(mid, down, deep), value: flight.Throat.Value, after: "throat", aside: true}, 0)
 	// The line of the nosings, where it starts at the edge and the treads are
 	// alike.
 	slope := geometry.Diagonal(last.across-start, last.top-steps[0].top)
@@ -171,7 +171,8 @@ func (c *climber) rails(flight *facts.Flight, steps []step) {
 	if flight.Pitch != nil {
 		t := fmt.Sprintf("%.1f degrees", float64(flight.Pitch.Value)/1e6)
 		f.line(a, b, paper.Center)
-		f.later(func() { f.along(a, b, 4, small, t) })
+		f.use(symbolCenter)
+		f.sooner(func() { f.along(a, b, 4, t) })
 	}
 	rise := func(h measure.Length) (p, q paper.Point) { return a.Plus(0, -f.on(h)), b.Plus(0, -f.on(h)) }
 	part := func(p, q paper.Point, at float64) paper.Point {
@@ -209,10 +210,12 @@ func (c *climber) flightAnchors(i int, flight *facts.Flight, steps []step) {
 	f := c.f
 	base := flight.At[0]
 	mid := steps[len(steps)/2]
-	f.anchor(base+"/risers", c.at(mid.across, (mid.top+mid.foot)/2))
-	f.anchor(base+"/measured_risers", c.at(mid.across, (mid.top+mid.foot)/2))
-	f.anchor(base+"/tread_depth", c.at(mid.across+mid.tread/2, mid.foot))
-	f.anchor(base+"/treads", c.at(mid.across+mid.tread/2, mid.foot))
+	face := func(s step) paper.Point { return c.at(s.across-c.nosing(), (s.top+s.foot)/2) }
+	f.anchor(base+"/risers", face(mid))
+	f.anchor(base+"/measured_risers", face(mid))
+	lower := steps[min(len(steps)*3/4, max(len(steps)-2, 0))]
+	f.anchor(base+"/tread_depth", c.at(lower.across+lower.tread/2, lower.foot))
+	f.anchor(base+"/treads", c.at(lower.across+lower.tread/2, lower.foot))
 	if len(c.s.Flights) > 0 {
 		f.anchor(base, c.at(mid.across, mid.top))
 	}
@@ -220,14 +223,14 @@ func (c *climber) flightAnchors(i int, flight *facts.Flight, steps []step) {
 		return
 	}
 	f.anchor(c.s.At+"/total_rise", c.at(steps[0].across, steps[0].top))
-	f.anchor(c.s.At+"/riser_opening", c.at(steps[0].across, (steps[0].top+steps[0].foot)/2))
+	f.anchor(c.s.At+"/riser_opening", face(steps[0]))
 	f.anchor(c.s.At+"/nosing", c.at(steps[0].across, steps[0].top))
 	f.anchor(c.s.At+"/tread", c.at(steps[0].across+steps[0].tread/3, steps[0].foot))
 	third := steps[len(steps)/3]
 	f.anchor(c.s.At+"/headroom", c.at(third.across, third.top))
 	for _, s := range steps {
 		if s.pointer != "" {
-			f.anchor(s.pointer, c.at(s.across, (s.top+s.foot)/2))
+			f.anchor(s.pointer, face(s))
 		}
 		if s.treadPlace != "" {
 			f.anchor(s.treadPlace, c.at(s.across+s.tread/2, s.foot))

@@ -38,7 +38,7 @@ func (d *drafter) stairSection(s pencil, k int) *figure {
 	f := c.f
 	c.top()
 	across, down := measure.Length(0), measure.Length(0)
-	var runs []stretch
+	var runs, treads []stretch
 	drawn := false
 	for i, flight := range d.flightsOf(plan.Label) {
 		steps, ok := c.steps(i, flight, across, down)
@@ -49,13 +49,14 @@ func (d *drafter) stairSection(s pencil, k int) *figure {
 		last := steps[len(steps)-1]
 		c.flight(i, flight, steps, across)
 		run := last.across - across
+		treads = append(treads, c.treadChain(steps, flight)...)
 		if consistent(flight) {
-			runs = append(runs, stretch{from: c.at(across, down), to: c.at(last.across, last.foot), value: run, after: c.treadWords(steps, flight)})
+			runs = append(runs, stretch{from: c.at(across, down), to: c.at(last.across, last.foot), value: run, after: c.treadWords(steps, flight), stub: stub})
 		}
 		across, down = last.across, last.foot
 		depth, more := c.landingBelow(flight, across, down)
 		if depth > 0 {
-			runs = append(runs, stretch{from: c.at(across, down), to: c.at(across+depth, down), value: depth, after: "landing"})
+			runs = append(runs, stretch{from: c.at(across, down), to: c.at(across+depth, down), value: depth, after: "landing", stub: stub})
 		}
 		if !more {
 			break
@@ -65,9 +66,8 @@ func (d *drafter) stairSection(s pencil, k int) *figure {
 	c.ground(across, down, drawn)
 	f.anchor(c.s.At, c.at(across/2, down/2))
 	f.fence()
-	if len(runs) > 0 {
-		f.chain(below, runs)
-	}
+	f.chain(below, treads)
+	f.chain(below, runs)
 	c.riseChain(across, down)
 	c.remarks()
 	f.settle()
@@ -264,51 +264,6 @@ func (c *climber) ground(across, down measure.Length, drawn bool) {
 	}
 }
 
-// riseChain dimensions the risers, one by one where they differ, and the whole.
-func (c *climber) riseChain(across, down measure.Length) {
-	f := c.f
-	if down == 0 {
-		return
-	}
-	var each []stretch
-	all := []measure.Length{}
-	a, d := measure.Length(0), measure.Length(0)
-	for i, flight := range c.flightsOf(c.label) {
-		steps, ok := c.steps(i, flight, a, d)
-		if !ok {
-			break
-		}
-		for _, s := range steps {
-			each = append(each, stretch{from: c.at(s.across, s.top), to: c.at(s.across, s.foot), value: s.foot - s.top})
-			all = append(all, s.foot-s.top)
-		}
-		a, d = steps[len(steps)-1].across, steps[len(steps)-1].foot
-		if l := c.landing(c.k, flight); l != nil && l.Depth != nil {
-			a += l.Depth.Value
-		}
-	}
-	alike := even(all)
-	for i := range c.facts.Stairs {
-		// The stated rise, not the rounded risers added up.
-		s := &c.facts.Stairs[i]
-		switch {
-		case s.At[0] != c.s.At || s.TotalRise == nil:
-		case near(s.TotalRise.Value, down):
-			down = s.TotalRise.Value
-		default:
-			f.remark("The risers of stair " + c.label + " add up to " + f.value(down) + ", the total rise is given as " + f.value(s.TotalRise.Value) + ".")
-		}
-	}
-	whole := stretch{from: c.at(0, 0), to: c.at(across, down), value: down}
-	if alike {
-		whole.after = fmt.Sprintf("= %d risers at %s", len(all), f.exact(all[0]))
-		f.chain(atRight, []stretch{whole})
-		return
-	}
-	f.chain(atRight, each)
-	f.chain(atRight, []stretch{whole})
-}
-
 // remarks says what the section cannot show.
 func (c *climber) remarks() {
 	f := c.f
@@ -329,27 +284,4 @@ func (c *climber) remarks() {
 	if c.s.Width == nil {
 		f.miss("width of stair " + c.label)
 	}
-}
-
-// treadWords says how the run of a flight divides.
-func (c *climber) treadWords(steps []step, flight *facts.Flight) string {
-	n := int64(0)
-	first := measure.Length(0)
-	for _, s := range steps {
-		if s.tread == 0 {
-			continue
-		}
-		if n > 0 && s.tread != first {
-			return ""
-		}
-		first = s.tread
-		n++
-	}
-	if flight.TreadsExpected != nil && flight.Risers != nil && flight.TreadsExpected.Value == flight.Risers.Value && n > 0 {
-		n++ // the top one, level with the decking
-	}
-	if n < 2 {
-		return ""
-	}
-	return "= " + counted(n, "tread") + " at " + c.f.exact(first)
 }

@@ -31,6 +31,8 @@ const (
 	symbolCut
 	symbolHidden
 	symbolBoards
+	symbolCenter
+	symbolSection
 )
 
 // words explains a symbol.
@@ -54,6 +56,8 @@ func (s symbol) words() string {
 		symbolCut:        "cut through",
 		symbolHidden:     "hidden behind or below",
 		symbolBoards:     "way of the boards, spaced to scale",
+		symbolCenter:     "center line; of a stair, the line of its nosings",
+		symbolSection:    "where the section on the elevation sheet is cut, and which way it looks",
 		symbolFull:       "finding: outside a limit",
 		symbolHollow:     "item: not shown, or the check could not run",
 		symbolTwice:      "excused by a waiver",
@@ -120,6 +124,10 @@ func (s symbol) sample(fonts *paper.Fonts) []paper.Item {
 			list = append(list, paper.Line(a.Plus(0, float64(i-1)*3), b.Plus(0, float64(i-1)*3), paper.Faint))
 		}
 		return list
+	case symbolCenter:
+		return []paper.Item{paper.Line(a, b, paper.Center)}
+	case symbolSection:
+		return cutMark(c.Plus(-5, 5), c.Plus(-5, -5))
 	case symbolFull:
 		return tag(paper.Full)
 	case symbolHollow:
@@ -144,10 +152,13 @@ func comb(a, b paper.Point, in vector) []paper.Item {
 	return list
 }
 
+// wallDeep is how far the hatch of a wall reaches, in points.
+const wallDeep = 8.0
+
 // wallBand is the face of the house with a hatch behind it, without a back
 // line: how thick the wall is, is not shown.
 func wallBand(a, b paper.Point, back vector) []paper.Item {
-	const deep = 8.0
+	const deep = wallDeep
 	area := []paper.Point{a, b, moved(b, back, deep), moved(a, back, deep)}
 	return []paper.Item{
 		paper.Hatch{Area: area, Turn: 45, Gap: 3.6, Stroke: paper.Faint},
@@ -217,6 +228,12 @@ func joint(at paper.Point, along vector, half float64) []paper.Item {
 		list = append(list, paper.Line(moved(p, w, half+2.5), moved(p, w, -half-2.5), paper.Edge))
 	}
 	return list
+}
+
+// cutMark is one end of the line of a section: a heavy stroke from the drawing
+// outwards, with an arrow to the right, which is where the section looks.
+func cutMark(near, far paper.Point) []paper.Item {
+	return append([]paper.Item{paper.Line(near, far, paper.Cut)}, arrow(far, far.Plus(13, 0))...)
 }
 
 // arrow is a line with a filled head at its end.

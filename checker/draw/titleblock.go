@@ -76,11 +76,20 @@ func (s *sheetSet) titleBlock(sheet *paper.Sheet, i int) []paper.Item {
 		part        float64 // of the width
 		name, words string
 	}{
-		{0.32, "job", s.job()},
-		{0.1, "revision", revision},
-		{0.3, "drawing", sheet.Name},
+		{0.24, "job", s.job()},
+		{0.07, "revision", revision},
+		{0.2, "drawing", sheet.Name},
 		{0.18, "drawn from", s.options.Source},
-		{0.1, "sheet", fmt.Sprintf("D%d of %d", i+1, len(s.sheets))},
+		{0.12, "rule sets", s.setNames()},
+		{0.12, "scale, on " + s.format.named() + " paper", sheet.Scale},
+		{0.07, "sheet", fmt.Sprintf("D%d of %d", i+1, len(s.sheets))},
+	}
+	if sheet.Scale == "" {
+		cells[5].words = "none"
+	}
+	size := large
+	if sheet.Width < 1000 {
+		size = normal
 	}
 	x := low.X
 	for n, c := range cells {
@@ -91,8 +100,8 @@ func (s *sheetSet) titleBlock(sheet *paper.Sheet, i int) []paper.Item {
 		name := s.d.fonts.Text(c.name, small)
 		name.At, name.Ink = paper.Point{X: x + 7, Y: top + 12}, paper.Gray
 		list = append(list, name)
-		for k, line := range s.fitted(c.words, width-14) {
-			t := s.d.fonts.BoldText(line, large)
+		for k, line := range s.fitted(c.words, size, width-14) {
+			t := s.d.fonts.BoldText(line, size)
 			t.At = paper.Point{X: x + 7, Y: top + 25 + float64(k)*13}
 			list = append(list, t)
 		}
@@ -109,14 +118,26 @@ func (s *sheetSet) job() string {
 	return "untitled"
 }
 
+// setNames lists the rule sets that were run.
+func (s *sheetSet) setNames() string {
+	if s.options.Report == nil {
+		return "none run"
+	}
+	var names []string
+	for _, set := range s.options.Report.Sets {
+		names = append(names, set.ID)
+	}
+	return strings.Join(names, ", ")
+}
+
 // fitted breaks words into at most two lines and says where some are left out.
-func (s *sheetSet) fitted(words string, width float64) []string {
-	lines := s.d.fonts.Wrap(words, large, width, true)
+func (s *sheetSet) fitted(words string, size, width float64) []string {
+	lines := s.d.fonts.Wrap(words, size, width, true)
 	if len(lines) <= 2 {
 		return lines
 	}
 	second := lines[1]
-	for s.d.fonts.Width(second+"...", large, true) > width && second != "" {
+	for s.d.fonts.Width(second+"...", size, true) > width && second != "" {
 		second = strings.ToValidUTF8(second[:len(second)-1], "")
 	}
 	return []string{lines[0], strings.ToValidUTF8(second, "") + "..."}

@@ -18,6 +18,12 @@ type Dimension struct {
 	// FromCenter and ToCenter are true where the line from the thing to the
 	// dimension line is its center line.
 	FromCenter, ToCenter bool
+	// FromFree and ToFree are how much of the way from the thing is left free: a
+	// little at least, all where another line runs there already.
+	FromFree, ToFree float64
+	// Apart leaves the label to be drawn by itself, above the lines of dimensions
+	// that come later.
+	Apart bool
 	// Leader runs from the label to the dimension line where the label does not
 	// fit above it; empty where it does.
 	Leader []Point
@@ -33,8 +39,8 @@ const (
 // stroke at either end, the label.
 func (d Dimension) Draw(c Canvas) {
 	c.Group("dimension", func() {
-		extension(c, d.From, d.Start, d.FromCenter)
-		extension(c, d.To, d.End, d.ToCenter)
+		extension(c, d.From, d.Start, d.FromFree, d.FromCenter)
+		extension(c, d.To, d.End, d.ToFree, d.ToCenter)
 		c.Path(Line(d.Start, d.End, Fine))
 		ux, uy := direction(d.Start, d.End)
 		for _, p := range []Point{d.Start, d.End} {
@@ -45,21 +51,31 @@ func (d Dimension) Draw(c Canvas) {
 		if len(d.Leader) > 1 {
 			c.Path(Path{Points: d.Leader, Stroke: Fine})
 		}
-		d.Label.Draw(c)
+		if !d.Apart {
+			d.Label.Draw(c)
+		}
 	})
 }
 
-func extension(c Canvas, from, to Point, center bool) {
+func extension(c Canvas, from, to Point, free float64, center bool) {
 	stroke := Fine
 	if center {
 		stroke = Center
 	}
-	length := math.Hypot(to.X-from.X, to.Y-from.Y)
-	if length <= extensionGap {
-		return
+	if a, b, ok := ExtensionLine(from, to, free); ok {
+		c.Path(Line(a, b, stroke))
+	}
+}
+
+// ExtensionLine is the line from beside a thing to past the dimension line, of
+// which so much is left free; ok is false where nothing is left to draw.
+func ExtensionLine(from, to Point, free float64) (a, b Point, ok bool) {
+	free = max(free, extensionGap)
+	if math.Hypot(to.X-from.X, to.Y-from.Y) <= free {
+		return to, to, false
 	}
 	ux, uy := direction(from, to)
-	c.Path(Line(from.Plus(ux*extensionGap, uy*extensionGap), to.Plus(ux*extensionPast, uy*extensionPast), stroke))
+	return from.Plus(ux*free, uy*free), to.Plus(ux*extensionPast, uy*extensionPast), true
 }
 
 // direction is the unit vector from a to b; along X where they are one point.

@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"encoding/xml"
 	"fmt"
+	"hash/fnv"
 	"io"
 	"strconv"
 	"strings"
@@ -20,7 +21,10 @@ const perInch = 72
 // Write writes one sheet. The error is the writer's.
 func Write(w io.Writer, s *paper.Sheet) error {
 	out := &writer{w: bufio.NewWriter(w)}
-	id := "sheet-" + s.File
+	id, err := identifier(s)
+	if err != nil {
+		return err
+	}
 	out.printf("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-labelledby=\"%s-title %s-about\" width=\"%sin\" height=\"%sin\" viewBox=\"0 0 %s %s\">\n",
 		id, id, number(s.Width/perInch), number(s.Height/perInch), number(s.Width), number(s.Height))
 	out.printf("<title id=\"%s-title\">%s</title>\n<desc id=\"%s-about\">%s</desc>\n", id, escape(s.Number+": "+s.Name), id, escape(s.About))
@@ -34,6 +38,22 @@ func Write(w io.Writer, s *paper.Sheet) error {
 		return fmt.Errorf("write the sheet %s: %w", s.Number, err)
 	}
 	return nil
+}
+
+// identifier is a name for the sheet's title and description that differs from
+// that of any other sheet, so that several can stand in one page: the name of
+// its file with a number worked out from all that is on it.
+func identifier(s *paper.Sheet) (string, error) {
+	sum := fnv.New64a()
+	content := &writer{w: bufio.NewWriter(sum)}
+	content.printf("%s\n%s\n%s\n", s.Job, s.Name, s.About)
+	for _, item := range s.Items {
+		item.Draw(content)
+	}
+	if err := content.w.Flush(); err != nil {
+		return "", fmt.Errorf("number the sheet %s: %w", s.Number, err)
+	}
+	return fmt.Sprintf("sheet-%s-%016x", s.File, sum.Sum64()), nil
 }
 
 // writer is a canvas that writes elements. Errors stay in the buffered writer

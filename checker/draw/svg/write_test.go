@@ -5,6 +5,7 @@ import (
 	"encoding/xml"
 	"errors"
 	"io"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -29,11 +30,12 @@ func TestWrite(t *testing.T) {
 		t.Fatal(err)
 	}
 	got := out.String()
+	const id = "sheet-d1-plan-294ab4da65202d4e"
 	for _, want := range []string{
 		`width="2in" height="1in" viewBox="0 0 144 72"`,
-		`role="img" aria-labelledby="sheet-d1-plan-title sheet-d1-plan-about"`,
-		`<title id="sheet-d1-plan-title">D1: Plan of &#34;A&#34; &amp; &lt;B&gt;</title>`,
-		`<desc id="sheet-d1-plan-about">Seen from above.</desc>`,
+		`role="img" aria-labelledby="` + id + `-title ` + id + `-about"`,
+		`<title id="` + id + `-title">D1: Plan of &#34;A&#34; &amp; &lt;B&gt;</title>`,
+		`<desc id="` + id + `-about">Seen from above.</desc>`,
 		`<path d="M1.23 0L10 20" stroke="#000000" stroke-width="0.6" stroke-dasharray="5 2.5"/>`,
 		`<path d="M5 5L9 5L9 9L5 9Z" fill="#dedede"/>`,
 		`<g class="figure">`,
@@ -48,6 +50,42 @@ func TestWrite(t *testing.T) {
 			break
 		} else if err != nil {
 			t.Fatal(err)
+		}
+	}
+}
+
+// Sheets of several designs have files of the same names. Inlined in one page
+// they share no identifier, and nothing in them is fetched or run.
+func TestSeveralInOnePage(t *testing.T) {
+	other := sheet()
+	other.Items = append(other.Items, paper.Line(paper.Point{}, paper.Point{X: 1}, paper.Thin))
+	renamed := sheet()
+	renamed.Job = "Another deck"
+	var page bytes.Buffer
+	for _, s := range []*paper.Sheet{sheet(), other, renamed} {
+		if err := svg.Write(&page, s); err != nil {
+			t.Fatal(err)
+		}
+	}
+	ids := regexp.MustCompile(` id="([^"]+)"`).FindAllStringSubmatch(page.String(), -1)
+	seen := map[string]bool{}
+	for _, m := range ids {
+		if seen[m[1]] {
+			t.Errorf("the identifier %s is given twice", m[1])
+		}
+		seen[m[1]] = true
+	}
+	if len(seen) != 6 {
+		t.Errorf("%d identifiers, want a title and a description for each of three", len(seen))
+	}
+	for _, label := range regexp.MustCompile(`aria-labelledby="(\S+) (\S+)"`).FindAllStringSubmatch(page.String(), -1) {
+		if !seen[label[1]] || !seen[label[2]] {
+			t.Errorf("nothing has the identifier %s or %s", label[1], label[2])
+		}
+	}
+	for _, outside := range []string{"href", "url(", "<script", "<style", "@import", "<image"} {
+		if strings.Contains(page.String(), outside) {
+			t.Errorf("the drawings hold %q", outside)
 		}
 	}
 }

@@ -111,6 +111,11 @@ func TestLoadRefuses(t *testing.T) {
 		{"keys without table", "about: greatest step}", "about: greatest step, keys: [a]}", `step_rise.rego:11:7: figure "max" has keys`},
 		{"figure's name", "#     few:", "#     Few:", `step_rise.rego:12:7: "Few" cannot name a figure`},
 		{"placeholder", "rises {have}", "rises {heve}", `step_rise.rego:15:16: the line names {heve}, which is none of have, limit, margin, n; the nearest is have`},
+		{
+			"no such change", "#   mend:", "#   tries: [treads, risrs]\n#   mend:",
+			`step_rise.rego:17:21: there is no kind of change "risrs"; the nearest is risers`,
+		},
+		{"a change by another name", "#   mend:", "#   tries: risers\n#   mend:", "step_rise.rego:17:12: "},
 		{"mending nothing", "#   mend:", "#   unmended: [outsite]\n#   mend:", `step_rise.rego:17:16: the check has no message "outsite"; the nearest is outside`},
 		{"placeholder in a reason", "rope ladder of {n}", "rope ladder of {have}", "step_rise.rego:16:20: the line names {have}, which is none of n"},
 		{"brace", "rises {have}", "rises {have", "step_rise.rego:15:16: stray brace"},

@@ -17,6 +17,7 @@
 #     even: "the bays are equal"
 #     listed: "every joist is listed by its place"
 #   mend: ["equal bays", "the layout started at the other end, or from the middle"]
+#   tries: [equal-bays, joist-spacing]
 package checks.layout.even_joists
 
 import data.figures.layout.even_joists as figures

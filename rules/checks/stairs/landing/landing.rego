@@ -17,6 +17,7 @@
 #     few: "the flight below has {risers} risers and no door swings over it; up to {few} no landing is asked for"
 #   mend:
 #     - "a deeper landing"
+#   tries: [whole-inches]
 package checks.stairs.landing
 
 import data.figures.stairs.landing as figures

@@ -15,6 +15,7 @@
 #   exempt: {}
 #   mend:
 #     - "a landing as wide as the stair"
+#   tries: [whole-inches]
 package checks.stairs.landing_width
 
 import data.figures.stairs.landing_width as figures

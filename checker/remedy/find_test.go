@@ -11,6 +11,7 @@ import (
 	"testing"
 
 	"plumbrule/checker/measure"
+	"plumbrule/checker/mending"
 	"plumbrule/checker/remedy"
 	"plumbrule/checker/result"
 	"plumbrule/checker/source"
@@ -68,8 +69,22 @@ func reading(check, at string, have, limit measure.Length) result.Result {
 func (c *toy) find(ctx context.Context, widths ...string) result.Design {
 	d := c.check(ctx, []byte(text(widths...)))
 	c.calls.Store(0)
-	remedy.Find(ctx, &d, remedy.Options{Check: c.check})
+	remedy.Find(ctx, &d, remedy.Options{Check: c.check, About: c.about})
 	return d
+}
+
+// about says of the rule on widths that whole inches are tried, and of a check
+// that names no changes what is usual.
+func (c *toy) about(check string) remedy.About {
+	switch check {
+	case "stairs/width":
+		return remedy.About{Tries: []mending.Kind{mending.WholeInches}}
+	case "office/width":
+		return remedy.About{Tries: mending.Usual()}
+	case "guards/required":
+		return remedy.About{Asks: true}
+	}
+	return remedy.About{}
 }
 
 func texts(d result.Design) []string {
@@ -187,7 +202,7 @@ func TestStopped(t *testing.T) {
 	var c toy
 	d := c.check(ctx, []byte(text("34 in", "33 in")))
 	var once sync.Once
-	remedy.Find(ctx, &d, remedy.Options{Check: func(ctx context.Context, data []byte) result.Design {
+	remedy.Find(ctx, &d, remedy.Options{About: c.about, Check: func(ctx context.Context, data []byte) result.Design {
 		once.Do(cancel)
 		return c.check(ctx, data)
 	}})

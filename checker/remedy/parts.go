@@ -163,3 +163,14 @@ func keyOf(n *source.Node) string {
 	}
 	return ""
 }
+
+// closedRisers closes the risers of an open stair.
+func closedRisers(g *ground) [][]rung {
+	opening := g.find("riser_opening")
+	if opening == nil || opening.Kind != source.String || opening.Text == "closed" {
+		return nil
+	}
+	c := replace(opening, "", edit.Text("closed"))
+	c.said = "closed risers instead of openings of " + opening.Text
+	return single(c)
+}

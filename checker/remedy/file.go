@@ -2,7 +2,6 @@ package remedy
 
 import (
 	"cmp"
-	"slices"
 	"strconv"
 
 	"plumbrule/checker/edit"
@@ -21,7 +20,6 @@ func (s *search) file() {
 			held = append(held, &s.ladders[i])
 		}
 	}
-	held = slices.DeleteFunc(held, func(l *ladder) bool { return !s.answers(l, s.sharing(l.by.field())) })
 	for i := range s.subjects {
 		of := &s.subjects[i]
 		for _, l := range s.chosen(of, held) {
@@ -40,13 +38,15 @@ func (s *search) file() {
 func (s *search) chosen(of *subject, held []*ladder) []*ladder {
 	var list []*ladder
 	consider := func(l *ladder) {
-		i := slices.IndexFunc(list, func(other *ladder) bool { return other.by.field() == l.by.field() })
-		switch {
-		case i < 0:
-			list = append(list, l)
-		case l.by.smaller(list[i].by, s.design.Document):
-			list[i] = l
+		for i, other := range list {
+			if order, comparable := l.by.compare(other.by, s.design.Document); comparable || l.held == other.held {
+				if order < 0 {
+					list[i] = l
+				}
+				return
+			}
 		}
+		list = append(list, l)
 	}
 	for _, own := range []bool{true, false} {
 		for _, l := range held {
@@ -76,27 +76,32 @@ func (s *search) cleared(l *ladder) []result.Cleared {
 	return list
 }
 
-// smaller reports whether a change moves its field less than another.
-func (r *rung) smaller(other *rung, doc *source.Document) bool {
-	a, b := r.changes[0].distance(doc), other.changes[0].distance(doc)
-	return cmp.Or(cmp.Compare(a, b), cmp.Compare(len(r.changes), len(other.changes))) < 0
+// compare says which of two changes of the same field moves it less. Changes of
+// different fields, and those that are no question of more or less, cannot be
+// compared.
+func (r *rung) compare(other *rung, doc *source.Document) (order int, comparable bool) {
+	a, ok := r.changes[0].distance(doc)
+	b, too := other.changes[0].distance(doc)
+	if !ok || !too || r.field() != other.field() {
+		return 0, false
+	}
+	return cmp.Or(cmp.Compare(a, b), cmp.Compare(len(r.changes), len(other.changes))), true
 }
 
-// distance is how far a change moves a length, a number or a size; 0 where that
-// is no question of more or less.
-func (c *change) distance(doc *source.Document) int64 {
+// distance is how far a change moves a length, a number or a size.
+func (c *change) distance(doc *source.Document) (int64, bool) {
 	old := doc.Find(c.pointer)
 	if old == nil {
-		return 0
+		return 0, false
 	}
 	for _, size := range []func(string) (int64, bool){ofLength, ofCount, ofSection} {
 		from, ok := size(old.Text)
 		to, too := size(c.to.Text)
 		if ok && too {
-			return max(to-from, from-to)
+			return max(to-from, from-to), true
 		}
 	}
-	return 0
+	return 0, false
 }
 
 func ofLength(text string) (int64, bool) {

@@ -52,14 +52,14 @@ func Find(ctx context.Context, d *result.Design, options Options) {
 	if d.Document == nil || len(d.Problems) > 0 {
 		return
 	}
-	s := search{ctx: ctx, design: d, options: options, tried: map[string]*trial{}, most: trials(d)}
+	s := search{ctx: ctx, design: d, options: options, tried: map[string]*trial{}, shared: map[string][]*subject{}, most: trials(d)}
 	s.before = s.take(d)
 	s.subjects = subjects(d)
 	for i := range s.subjects {
 		s.add(&s.subjects[i])
 	}
-	for s.round() {
-		s.reopen()
+	for s.round() || s.reopen() {
+		continue
 	}
 	if ctx.Err() == nil {
 		s.file()
@@ -79,9 +79,10 @@ type search struct {
 	before   standing
 	subjects []subject
 	ladders  []ladder
-	tried    map[string]*trial // by changed text
-	most     int               // trials
-	done     int               // trials
+	tried    map[string]*trial     // by changed text
+	shared   map[string][]*subject // by field: those that a change of it brings inside
+	most     int                   // trials
+	done     int                   // trials
 }
 
 // trial is a changed design. Several subjects may ask for the same one.

@@ -28,6 +28,7 @@ func (s *search) climb(l *ladder, t *trial) {
 	if t == nil || !s.holds(l, r, t) {
 		return
 	}
+	s.share(r, t)
 	l.held, l.by = t, r
 	l.settled = len(r.finer) == 0
 	if !l.settled {
@@ -79,43 +80,34 @@ func (s *search) restsOn(of *subject, pointer string) bool {
 	return slices.ContainsFunc(of.findings, func(i int) bool { return slices.Contains(s.design.Findings[i].At, pointer) })
 }
 
-// sharing lists the subjects that rest on a field and that some change of that
-// field which holds brings inside. Whoever changes the field has to answer all
-// of them, or the next one asks for another change of the same.
-func (s *search) sharing(field string) []*subject {
-	var list []*subject
+// share notes which subjects a change that holds brings inside, of those that
+// rest on its field. Whoever changes the field has to answer all of them, or the
+// next one asks for another change of the same.
+func (s *search) share(r *rung, t *trial) {
 	for i := range s.subjects {
 		of := &s.subjects[i]
-		if s.restsOn(of, field) && slices.ContainsFunc(s.ladders, func(l ladder) bool {
-			return l.held != nil && l.by.field() == field && s.inside(of, l.by, l.held)
-		}) {
-			list = append(list, of)
+		if s.restsOn(of, r.field()) && !slices.Contains(s.shared[r.field()], of) && s.inside(of, r, t) {
+			s.shared[r.field()] = append(s.shared[r.field()], of)
 		}
 	}
-	return list
 }
 
-// answers reports whether a change that holds brings all of the subjects inside.
-func (s *search) answers(l *ladder, all []*subject) bool {
-	for _, of := range all {
-		if !s.inside(of, l.by, l.held) {
-			return false
-		}
-	}
-	return true
+// answers reports whether a change brings all subjects inside that some change
+// of its field does.
+func (s *search) answers(r *rung, t *trial) bool {
+	return !slices.ContainsFunc(s.shared[r.field()], func(of *subject) bool { return !s.inside(of, r, t) })
 }
 
 // reopen sends ladders on whose change leaves another finding on the same field
-// outside, though there are changes of that field that do not.
-func (s *search) reopen() {
-	var short []*ladder
+// outside, though there are changes of that field that do not. It reports
+// whether there were any.
+func (s *search) reopen() bool {
+	found := false
 	for i := range s.ladders {
 		l := &s.ladders[i]
-		if l.settled && l.next < len(l.rungs) && !s.answers(l, s.sharing(l.by.field())) {
-			short = append(short, l)
+		if l.held != nil && !s.answers(l.by, l.held) {
+			l.held, l.by, l.settled, found = nil, nil, false, true
 		}
 	}
-	for _, l := range short {
-		l.settled = false
-	}
+	return found
 }

@@ -1,6 +1,8 @@
 package remedy
 
 import (
+	"slices"
+
 	"plumbrule/checker/edit"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/source"
@@ -44,12 +46,22 @@ func roundRail(g *ground) [][]rung {
 	return single(one)
 }
 
-// handrailed puts a handrail along a stair that has none.
+// handrailed puts a handrail along a stair that has none; behind that, where the
+// stair shows no width, with the width that is to be left beside it.
 func handrailed(g *ground) [][]rung {
-	if one := g.handrail(); one != nil {
-		return single(*one)
+	one := g.handrail()
+	if one == nil {
+		return nil
 	}
-	return nil
+	stair := g.stair()
+	for _, key := range []string{"width", "clear_width", "clear_width_at_handrail"} {
+		if stair.Member(key) != nil {
+			return single(*one)
+		}
+	}
+	clear := change{pointer: stair.Pointer + "/clear_width_at_handrail", to: g.in("32 in", "900 mm")}
+	clear.said = clear.to.Text + " of clear width at it"
+	return [][]rung{{{changes: []change{*one}}, {changes: []change{*one, clear}}}}
 }
 
 // handrail is a handrail for the stair of a finding, nil where that has one.
@@ -129,13 +141,14 @@ func standoff(g *ground) [][]rung {
 }
 
 // screwed holds a ledger with lag screws or bolts of the usual diameter in the
-// place of what does not hold it.
+// place of what does not hold it; behind that, where no spacing is shown, at
+// those by which they are usually set.
 func screwed(g *ground) [][]rung {
 	kind := g.place()
 	if kind == nil || kind.Kind != source.String || keyOf(kind) != "type" {
 		return nil
 	}
-	var ladder []rung
+	var ladder, spaced []rung
 	for _, word := range g.accepted {
 		one := rung{changes: []change{replace(kind, "", edit.Text(word))}}
 		diameter := change{pointer: kind.Parent.Pointer + "/diameter", to: g.in("1/2 in", "12 mm")}
@@ -146,8 +159,15 @@ func screwed(g *ground) [][]rung {
 			one.changes = append(one.changes, diameter)
 		}
 		ladder = append(ladder, one)
+		if kind.Parent.Member("spacing") != nil {
+			continue
+		}
+		for _, far := range [][2]string{{"24 in", "600 mm"}, {"16 in", "400 mm"}, {"12 in", "300 mm"}} {
+			at := change{pointer: kind.Parent.Pointer + "/spacing", label: "at a spacing of", to: g.in(far[0], far[1])}
+			spaced = append(spaced, rung{changes: append(slices.Clone(one.changes), at)})
+		}
 	}
-	return [][]rung{ladder}
+	return [][]rung{ladder, spaced}
 }
 
 func single(c change) [][]rung { return [][]rung{{{changes: []change{c}}}} }

@@ -89,8 +89,11 @@ func guarded(g *ground) [][]rung {
 		edge = edge.Parent
 	}
 	guards := g.doc.Root.Member("guards")
-	if edge == nil || guards == nil || edge.Member("guard") != nil {
+	if edge == nil || edge.Kind != source.Object || edge.Member("guard") != nil {
 		return nil
+	}
+	if guards == nil {
+		return [][]rung{g.newGuard(edge)}
 	}
 	var ladder []rung
 	for _, item := range guards.Value.Items {
@@ -101,6 +104,39 @@ func guarded(g *ground) [][]rung {
 		}
 	}
 	return [][]rung{ladder}
+}
+
+// newGuard describes a guard in a design that has none, and puts it along an
+// edge: of the usual heights, the lowest first.
+func (g *ground) newGuard(edge *source.Node) []rung {
+	heights := []string{"36 in", "42 in"}
+	if g.system == measure.Metric {
+		heights = []string{"900 mm", "1000 mm", "1100 mm"}
+	}
+	infill := part(
+		member("kind", edit.Text("balusters")), member("opening", g.in("3-3/4 in", "95 mm")), member("bottom_gap", g.in("3 in", "75 mm")),
+	)
+	posts := part(
+		member("size", edit.Text("4x4")), member("max_spacing", g.in("6 ft", "1800 mm")),
+		member("fixing", edit.Text("hold-down to joist")), member("notched", edit.Flag(false)),
+	)
+	if g.system == measure.Metric {
+		posts.Members[0] = member("actual", edit.Text("90 mm x 90 mm"))
+	}
+	var ladder []rung
+	for _, height := range heights {
+		guard := part(
+			member("mark", edit.Text("G1")), member("height", edit.Text(height)), member("infill", infill), member("posts", posts),
+			member("listed_load", g.in("200 lb", "0.9 kN")), member("infill_load", g.in("50 lb", "0.5 kN")),
+		)
+		said := keyOf(edge) + " edge with a guard " + height + " high, balusters " + infill.Members[1].Value.Text + " apart, posts " +
+			posts.Members[0].Value.Text + " every " + posts.Members[1].Value.Text + " held down to the joists, listed for " + guard.Members[4].Value.Text
+		ladder = append(ladder, rung{changes: []change{
+			{pointer: edge.Pointer + "/guard", to: edit.Text("G1"), said: said},
+			{pointer: "/guards", to: &source.Node{Kind: source.Array, Items: []*source.Node{guard}}, silent: true},
+		}})
+	}
+	return ladder
 }
 
 // stairGuarded puts a guard along a stair that has none.

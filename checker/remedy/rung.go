@@ -43,6 +43,7 @@ type change struct {
 	from    string // as typed; empty where something is added
 	to      *source.Node
 	said    string // the whole change in words, where its values would be too many
+	silent  bool   // the words of another change say this one too
 }
 
 // replace is a change of a value that is there.
@@ -135,6 +136,9 @@ func spelled(n *source.Node) string {
 func (r *rung) text(of *subject, before, after *result.Design) string {
 	var said []string
 	for i := range r.changes {
+		if r.changes[i].silent {
+			continue
+		}
 		// What is changed alike is named together: joists and ledger 2x10.
 		if c, next := r.changes[i], i+1; next < len(r.changes) && c.from != "" && c.alike(&r.changes[next]) {
 			said = append(said, c.name())
@@ -201,8 +205,9 @@ func (s *subject) spared(before, after *result.Design) string {
 		f := &before.Findings[i]
 		for k := range after.Readings {
 			r := &after.Readings[k]
-			at := first(r.At)
-			if r.Outcome == result.DoesNotApply && r.Check == f.Check && r.Set == f.Set && at != "" && strings.HasPrefix(first(f.At)+"/", at+"/") {
+			at, was := first(r.At)+"/", first(f.At)+"/"
+			near := at != "/" && (strings.HasPrefix(was, at) || strings.HasPrefix(at, was))
+			if r.Outcome == result.DoesNotApply && r.Check == f.Check && r.Set == f.Set && near {
 				return r.Reason
 			}
 		}

@@ -5,7 +5,9 @@ import (
 	"strings"
 	"testing"
 
+	"plumbrule/checker"
 	"plumbrule/checker/measure"
+	"plumbrule/checker/mending"
 	"plumbrule/checker/result"
 )
 
@@ -191,5 +193,28 @@ func TestExemptionOfAnotherKindClearsNothing(t *testing.T) {
 	}
 	if got := tried(&d, "stairs/comfort"); len(got) == 0 {
 		t.Error("nothing is offered for the comfort of the stair, whose changes leave nothing to compare")
+	}
+}
+
+// Every check of the program says which changes may mend it, if any, and every
+// kind of change is one that some check names.
+func TestChecksNameTheirChanges(t *testing.T) {
+	checks, err := checker.Checks()
+	if err != nil {
+		t.Fatal(err)
+	}
+	named := map[mending.Kind]bool{}
+	for _, check := range checks.Checks() {
+		if slices.Equal(check.Tries, mending.Usual()) {
+			t.Errorf("%s does not say which changes are tried", check.ID)
+		}
+		for _, kind := range check.Tries {
+			named[kind] = true
+		}
+	}
+	for _, d := range mending.Kinds() {
+		if !named[d.Kind] {
+			t.Errorf("no check has %s tried", d.Kind)
+		}
 	}
 }

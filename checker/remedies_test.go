@@ -143,6 +143,15 @@ func agree(t *testing.T, d *result.Design) {
 	}
 }
 
+// unmendedFixtures are the checks that name changes of which none holds on their
+// fixtures, with the reason.
+func unmendedFixtures() map[string]string {
+	return map[string]string{
+		"decking/last-row": "no gap that a set accepts makes a board of the sliver",
+		"posts/height":     "the posts are taller than any in the table, or their load or species is in none",
+	}
+}
+
 // Every remedy that is printed is typed in by this test and holds.
 func TestRemediesHold(t *testing.T) {
 	type design struct{ file, set string }
@@ -185,9 +194,15 @@ func TestRemediesHold(t *testing.T) {
 		}
 	}
 	checks := 0
-	for _, has := range byCheck {
+	known, err := checker.Checks()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for id, has := range byCheck {
 		if has {
 			checks++
+		} else if len(known.Find(id).Tries) > 0 && unmendedFixtures()[id] == "" {
+			t.Errorf("%s names changes, and none of them is offered anywhere", id)
 		}
 	}
 	t.Logf("%d designs, %d findings outside: %d with remedies, %d without; %d remedies typed in; %d of %d checks have some",

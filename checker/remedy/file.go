@@ -39,7 +39,7 @@ func (s *search) chosen(of *subject, held []*ladder) []*ladder {
 	var list []*ladder
 	consider := func(l *ladder) {
 		for i, other := range list {
-			if order, comparable := l.by.compare(other.by, s.design.Document); comparable || l.held == other.held {
+			if order, alike := l.by.compare(other.by, s.design.Document); alike || l.held == other.held {
 				if order < 0 {
 					list[i] = l
 				}
@@ -79,7 +79,7 @@ func (s *search) cleared(l *ladder) []result.Cleared {
 // compare says which of two changes of the same field moves it less. Changes of
 // different fields, and those that are no question of more or less, cannot be
 // compared.
-func (r *rung) compare(other *rung, doc *source.Document) (order int, comparable bool) {
+func (r *rung) compare(other *rung, doc *source.Document) (order int, alike bool) {
 	a, ok := r.changes[0].distance(doc)
 	b, too := other.changes[0].distance(doc)
 	if !ok || !too || r.field() != other.field() {

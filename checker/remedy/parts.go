@@ -59,9 +59,9 @@ func handrailed(g *ground) [][]rung {
 			return single(*one)
 		}
 	}
-	clear := change{pointer: stair.Pointer + "/clear_width_at_handrail", to: g.in("32 in", "900 mm")}
-	clear.said = clear.to.Text + " of clear width at it"
-	return [][]rung{{{changes: []change{*one}}, {changes: []change{*one, clear}}}}
+	free := change{pointer: stair.Pointer + "/clear_width_at_handrail", to: g.in("32 in", "900 mm")}
+	free.said = free.to.Text + " of clear width at it"
+	return [][]rung{{{changes: []change{*one}}, {changes: []change{*one, free}}}}
 }
 
 // handrail is a handrail for the stair of a finding, nil where that has one.

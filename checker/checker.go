@@ -39,6 +39,9 @@ type Options struct {
 	// Remedies has changes tried that mend what is outside. Each costs as much
 	// as checking the design once.
 	Remedies bool
+	// Trying is told how many changes of a design, the first being 1, were tried,
+	// of at most so many; never twice at once. It may be nil.
+	Trying func(design, done, most int)
 }
 
 // Checker holds compiled checks with the figures of its sets. It does not
@@ -51,6 +54,7 @@ type Checker struct {
 	today   waive.Date
 	engine  *engine.Engine
 	done    func(int)
+	trying  func(design, done, most int)
 
 	remedies bool
 }
@@ -62,9 +66,12 @@ func New(options Options) (*Checker, error) {
 	if err != nil {
 		return nil, err
 	}
-	c := &Checker{catalog: checks, ids: map[string]string{}, today: options.Today, done: options.Progress, remedies: options.Remedies}
+	c := &Checker{catalog: checks, ids: map[string]string{}, today: options.Today, done: options.Progress, trying: options.Trying, remedies: options.Remedies}
 	if c.done == nil {
 		c.done = func(int) {}
+	}
+	if c.trying == nil {
+		c.trying = func(int, int, int) {}
 	}
 	names := options.Sets
 	if len(names) == 0 {
@@ -164,7 +171,7 @@ func (c *Checker) report(ctx context.Context, reviews ...*review) result.Report 
 	for i, r := range reviews {
 		report.Designs[i], uses[i] = r.design, r.uses
 		if c.remedies {
-			c.mend(ctx, r.in, &report.Designs[i])
+			c.mend(ctx, i, r.in, &report.Designs[i])
 		}
 	}
 	report.Designs = append(report.Designs, c.aboutWaivers(uses)...)

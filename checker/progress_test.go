@@ -23,3 +23,26 @@ func TestProgressCountsEveryDesign(t *testing.T) {
 		t.Errorf("told %v, want %v", told, want)
 	}
 }
+
+// Changes that are tried are counted from 1, for the design that they are tried
+// on, and none where nothing is tried.
+func TestTrialsAreTold(t *testing.T) {
+	for _, remedies := range []bool{true, false} {
+		told := map[int][]int{}
+		c, err := checker.New(checker.Options{Sets: []string{"irc-2021"}, Remedies: remedies, Trying: func(design, done, most int) {
+			told[design] = append(told[design], done)
+			if done > most {
+				t.Errorf("%d of at most %d", done, most)
+			}
+		}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		broken := checker.Input{Name: "broken.deck.yaml", Data: []byte("deck: [")}
+		high := checker.Input{Name: "high.deck.yaml", Data: []byte("deck: 1\nstairs: [{mark: ST1, handrail: {sides: 1, height: 39 in}}]\n")}
+		c.Check(context.Background(), broken, high)
+		if got := told[2]; len(told[1]) > 0 || remedies != (len(got) > 0 && got[0] == 1 && got[len(got)-1] == len(got)) {
+			t.Errorf("remedies %v: told %v", remedies, told)
+		}
+	}
+}

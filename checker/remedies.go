@@ -9,9 +9,14 @@ import (
 	"plumbrule/checker/result"
 )
 
-// mend looks for changes of a checked design that mend what is outside in it.
+// mend looks for changes of a checked design, the first being 0, that mend what
+// is outside in it.
 // Changed designs are held against the same sets and waivers.
-func (c *Checker) mend(ctx context.Context, in Input, d *result.Design) {
+func (c *Checker) mend(ctx context.Context, design int, in Input, d *result.Design) {
+	known := map[string]remedy.About{}
+	for _, check := range c.catalog.Checks() {
+		known[check.ID] = remedy.About{Tries: check.Tries, Asks: check.Asks, Accepted: c.accepted(check.ID, d.Sets)}
+	}
 	remedy.Find(ctx, d, remedy.Options{
 		Check: func(ctx context.Context, data []byte) result.Design {
 			changed := in
@@ -19,8 +24,9 @@ func (c *Checker) mend(ctx context.Context, in Input, d *result.Design) {
 			checked, _ := c.design(ctx, changed)
 			return checked
 		},
-		Accepted: func(check string) []string { return c.accepted(check, d.Sets) },
-		Say:      c.say,
+		About: func(check string) remedy.About { return known[check] },
+		Tried: func(done, most int) { c.trying(design+1, done, most) },
+		Say:   c.say,
 	})
 }
 

@@ -44,53 +44,111 @@ func applied(text string, remedy *result.Remedy) string {
 	return text
 }
 
-// speaksAgainst lists what speaks against a design, by set, check and place.
-func speaksAgainst(d *result.Design, remedy *result.Remedy) map[string][]float64 {
-	posts := slices.ContainsFunc(remedy.Changes, func(c result.Change) bool { return strings.HasSuffix(c.Pointer, "/posts_at") })
-	list := map[string][]float64{}
-	for _, f := range d.Findings {
-		at := f.At[0]
-		if head, _, ok := strings.Cut(at, "/posts_at/"); ok && posts {
-			at = head + "/posts_at"
+// spoken is what a report says of an element: one check of one set, in one way.
+type spoken struct {
+	set, check, needs, element string
+	outcome                    result.Outcome
+}
+
+// element is the innermost thing of a list that a place lies in, a stair or a
+// beam. Posts of a beam and what is typed for a stair belong to it.
+func element(at string) string {
+	tokens := strings.Split(at, "/")
+	for i := len(tokens) - 1; i > 0; i-- {
+		_, err := strconv.Atoi(tokens[i])
+		if err == nil && tokens[i-1] != "posts_at" && tokens[i-1] != "ply_joints_at" {
+			return strings.Join(tokens[:i+1], "/")
 		}
-		margin := 0.0
-		asked := f.Check == "guards/required" || f.Check == "guards/stair-required" || f.Check == "posts/bracing"
-		if f.Margin != nil && !asked { // these ask for the same thing at any height
-			margin = f.Margin.Number
-		}
-		key := strings.Join([]string{f.Set, f.Check, at, f.Needs, string(f.Outcome)}, " ")
-		list[key] = append(list[key], margin)
 	}
-	for _, margins := range list {
-		slices.Sort(margins)
+	return ""
+}
+
+// excesses are by how much the findings on a design lie outside, worked out here
+// from what was measured and its limit: 0 where nothing was measured.
+func excesses(d *result.Design) map[spoken][]float64 {
+	list := map[spoken][]float64{}
+	for _, f := range d.Findings {
+		excess := 0.0
+		if f.Have != nil && f.Limit != nil && f.Have.Unit != "" && f.Have.Unit == f.Limit.Unit {
+			excess = max(f.Have.Number-f.Limit.Number, f.Limit.Number-f.Have.Number)
+		}
+		key := spoken{f.Set, f.Check, f.Needs, element(f.At[0]), f.Outcome}
+		list[key] = append(list[key], excess)
+	}
+	for _, e := range list {
+		slices.SortFunc(e, func(a, b float64) int { return cmp.Compare(b, a) })
 	}
 	return list
 }
 
-// holds types a remedy in and checks the design anew, without the search: the
-// finding has to be gone and nothing else worse.
+// holds types a remedy in and checks the design anew, without the search: what
+// it clears has to be gone, and nothing else may be worse.
 func holds(t *testing.T, name, text, set string, before *result.Design, f *result.Result, remedy *result.Remedy) {
 	t.Helper()
 	after := only(t, checkerFor(t, set), name, applied(text, remedy))
-	was, is := speaksAgainst(before, remedy), speaksAgainst(&after, remedy)
-	for key, margins := range is {
-		if len(margins) > len(was[key]) {
-			t.Errorf("%s: %s: with %q there is something else: %s", name, f.Check, remedy.Text, key)
+	was, is := excesses(before), excesses(&after)
+	for key, list := range is {
+		if len(list) > len(was[key]) {
+			t.Errorf("%s: %s: with %q there is something else: %v", name, f.Check, remedy.Text, key)
 			continue
 		}
-		for i := range margins {
-			if margins[i] < was[key][i] {
-				t.Errorf("%s: %s: with %q this is farther outside: %s", name, f.Check, remedy.Text, key)
+		for i := range list {
+			if list[i] > was[key][i]+1e-9 {
+				t.Errorf("%s: %s: with %q this is farther outside: %v, %v and not %v", name, f.Check, remedy.Text, key, list, was[key])
 			}
 		}
 	}
-	for _, g := range after.Findings {
-		if g.Check == f.Check && g.Set == f.Set && g.At[0] == f.At[0] {
-			t.Errorf("%s: %s: with %q it still says: %s", name, f.Check, remedy.Text, g.Message)
+	for _, c := range remedy.Clears {
+		for _, g := range after.Findings {
+			if g.Check == c.Check && g.Set == c.Set && g.At[0] == c.At {
+				t.Errorf("%s: %s: with %q it still says: %s", name, c.Check, remedy.Text, g.Message)
+			}
 		}
 	}
-	if after.Counts.Outside >= before.Counts.Outside {
-		t.Errorf("%s: %s: with %q there are %d findings outside, there were %d", name, f.Check, remedy.Text, after.Counts.Outside, before.Counts.Outside)
+	if !slices.ContainsFunc(remedy.Clears, func(c result.Cleared) bool { return c.Check == f.Check && c.Set == f.Set && c.At == f.At[0] }) {
+		t.Errorf("%s: %s: %q does not say that it clears this", name, f.Check, remedy.Text)
+	}
+	if after.Counts.Outside > before.Counts.Outside-len(remedy.Clears) {
+		t.Errorf("%s: %s: with %q there are %d findings outside, there were %d, and it clears %d",
+			name, f.Check, remedy.Text, after.Counts.Outside, before.Counts.Outside, len(remedy.Clears))
+	}
+}
+
+// agree holds the remedies of a design against each other: what clears several
+// findings stands under each of them, and of two changes of the same value
+// neither leaves a finding that the other clears.
+func agree(t *testing.T, d *result.Design) {
+	t.Helper()
+	const most = 3
+	clears := func(r *result.Remedy, f *result.Result) bool {
+		return slices.ContainsFunc(r.Clears, func(c result.Cleared) bool { return c.Check == f.Check && c.Set == f.Set && c.At == f.At[0] })
+	}
+	for i := range d.Findings {
+		for j := range d.Findings[i].Remedies {
+			one := &d.Findings[i].Remedies[j]
+			for k := range d.Findings {
+				f := &d.Findings[k]
+				same := slices.ContainsFunc(f.Remedies, func(r result.Remedy) bool { return r.Changes[0].Pointer == one.Changes[0].Pointer })
+				if clears(one, f) && !same && len(f.Remedies) < most {
+					t.Errorf("%s: %q clears %s and does not stand under it", d.File, one.Text, f.Check)
+				}
+				for n := range f.Remedies {
+					other := &f.Remedies[n]
+					if other.Changes[0].Pointer == one.Changes[0].Pointer && slices.Contains(f.At, one.Changes[0].Pointer) && !clears(one, f) {
+						t.Errorf("%s: %q leaves %s outside, %q does not", d.File, one.Text, f.Check, other.Text)
+					}
+				}
+			}
+		}
+	}
+}
+
+// unmendedFixtures are the checks that name changes of which none holds on their
+// fixtures, with the reason.
+func unmendedFixtures() map[string]string {
+	return map[string]string{
+		"decking/last-row": "no gap that a set accepts makes a board of the sliver",
+		"posts/height":     "the posts are taller than any in the table, or their load or species is in none",
 	}
 }
 
@@ -118,6 +176,7 @@ func TestRemediesHold(t *testing.T) {
 			t.Fatal(err)
 		}
 		d := only(t, menderFor(t, one.set), filepath.Base(one.file), string(data))
+		agree(t, &d)
 		for i := range d.Findings {
 			f := &d.Findings[i]
 			if f.Outcome != result.Outside {
@@ -138,14 +197,20 @@ func TestRemediesHold(t *testing.T) {
 		}
 	}
 	checks := 0
-	for _, has := range byCheck {
+	known, err := checker.Checks()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for id, has := range byCheck {
 		if has {
 			checks++
+		} else if len(known.Find(id).Tries) > 0 && unmendedFixtures()[id] == "" {
+			t.Errorf("%s names changes, and none of them is offered anywhere", id)
 		}
 	}
 	t.Logf("%d designs, %d findings outside: %d with remedies, %d without; %d remedies typed in; %d of %d checks have some",
 		len(designs), findings, mended, findings-mended, remedies, checks, len(byCheck))
-	if mended < 110 || checks < 68 {
+	if mended < 145 || checks < 90 {
 		t.Errorf("remedies for %d findings of %d checks are fewer than there were", mended, checks)
 	}
 }

@@ -116,6 +116,11 @@ func TestLoadRefuses(t *testing.T) {
 		{"figure's name", "#     few:", "#     Few:", `step_rise.rego:12:7: "Few" cannot name a figure`},
 		{"placeholder", "rises {have}", "rises {heve}", `step_rise.rego:15:16: the line names {heve}, which is none of have, limit, margin, n; did you mean have?`},
 		{"mending nothing", "#   mend:", "#   unmended: [outsite]\n#   mend:", `step_rise.rego:17:16: the check has no message "outsite"; did you mean outside?`},
+		{
+			"no such change", "#   mend:", "#   tries: [treads, risrs]\n#   mend:",
+			`step_rise.rego:17:21: there is no kind of change "risrs"; did you mean risers?`,
+		},
+		{"a change by another name", "#   mend:", "#   tries: risers\n#   mend:", "step_rise.rego:17:12: "},
 		{"placeholder in a reason", "rope ladder of {n}", "rope ladder of {have}", "step_rise.rego:16:20: the line names {have}, which is none of n"},
 		{"brace", "rises {have}", "rises {have", "step_rise.rego:15:16: stray brace"},
 		{"reserved value", "{n: count}", "{say: words, n: count}", `step_rise.rego:13:14: "say" is a key`},

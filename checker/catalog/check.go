@@ -6,6 +6,7 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
+	"plumbrule/checker/mending"
 	"plumbrule/checker/result"
 )
 
@@ -27,8 +28,14 @@ type Check struct {
 	Mend     []string
 	// Unmended names the messages whose findings Mend says nothing about.
 	Unmended []string
-	Reads    []string // ids of other checks whose figures it reads
-	File     string
+	// Tries names the kinds of change that may mend a finding, the usual ones
+	// where the metadata names none. It is empty where no change may.
+	Tries []mending.Kind
+	// Asks says that the limit is that from which on something is asked for, so
+	// that no finding is farther outside than another.
+	Asks  bool
+	Reads []string // ids of other checks whose figures it reads
+	File  string
 	// Foreign says that a rule set brought the check. Only a process of its own
 	// runs it.
 	Foreign bool

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"plumbrule/checker/mending"
 	"plumbrule/checker/result"
 	"plumbrule/checker/source"
 	"plumbrule/schema"
@@ -88,6 +89,8 @@ func (r metadataReader) check(root *source.Node) *Check {
 		Values:      map[string]Kind{},
 		Mend:        texts(custom, "mend"),
 		Unmended:    texts(custom, "unmended"),
+		Tries:       r.tries(custom),
+		Asks:        text(custom, "asks") == "true",
 		Reads:       texts(custom, "reads"),
 		File:        r.file,
 	}
@@ -111,6 +114,23 @@ func (r metadataReader) check(root *source.Node) *Check {
 		}
 	}
 	return c
+}
+
+// tries reads which kinds of change may mend a finding.
+func (r metadataReader) tries(custom *source.Node) []mending.Kind {
+	member := custom.Member("tries")
+	if member == nil {
+		return mending.Usual()
+	}
+	kinds := []mending.Kind{}
+	for _, item := range member.Value.Items {
+		kind := mending.Kind(item.Text)
+		if kind.About() == "" {
+			r.problems.add(r.file, item.Span, "there is no kind of change %q%s", item.Text, nearestOf(item.Text, mending.Names()))
+		}
+		kinds = append(kinds, kind)
+	}
+	return kinds
 }
 
 func (r metadataReader) figure(member source.Member) Figure {

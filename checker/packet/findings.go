@@ -194,7 +194,7 @@ func (b *builder) source(r *result.Result) int {
 func tried(r *result.Result) []string {
 	var lines []string
 	for i := range r.Remedies {
-		lines = append(lines, r.Remedies[i].Text)
+		lines = append(lines, content.Tried(r, &r.Remedies[i]))
 	}
 	return lines
 }

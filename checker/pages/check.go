@@ -133,6 +133,7 @@ func (p *Pages) examplesOf(page *md.Page, c *catalog.Check) error {
 		ways = append(ways, md.Text(way))
 	}
 	page.List(ways...)
+	tried(page, c)
 	if err := p.notShown(page, c, e); err != nil {
 		return err
 	}

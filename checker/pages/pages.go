@@ -57,6 +57,7 @@ func (p *Pages) All() (map[string]string, error) {
 	pages := map[string]string{
 		checksIndex: p.checksIndex(),
 		setsIndex:   p.setsIndex(),
+		changesPage: p.kindsOfChange(),
 	}
 	facts, err := p.facts()
 	if err != nil {
@@ -81,6 +82,7 @@ const (
 	checksIndex = "checks/README.md"
 	setsIndex   = "sets/README.md"
 	factsPage   = "facts.md"
+	changesPage = "changes.md"
 )
 
 func checkPage(id string) string { return "checks/" + id + ".md" }

@@ -1,6 +1,7 @@
 package remedy
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -10,20 +11,64 @@ import (
 	"plumbrule/checker/source"
 )
 
-// fromHouse moves a beam, as the span inside of it asks or the cantilever past
-// it. A flush beam stays: joists end at it, and past it there is nothing.
-func fromHouse(s sense) move {
-	slide := toward("from_house", "beam from house", s, whole())
+// fromHouse moves a beam away from the house, or toward it where way is -1. A
+// flush beam stays: joists end at it, and past it there is nothing. Far moves
+// are tried in leaps and then between them, before every step is: the room
+// between a span and a cantilever that both fit may be narrow.
+func fromHouse(way measure.Length) move {
 	return func(g *ground) [][]rung {
-		node := g.find("from_house")
+		node := g.beamPlace()
 		if node == nil {
 			return nil
 		}
 		if kind := node.Parent.Member("kind"); kind != nil && kind.Value.Text == "flush" {
 			return nil
 		}
-		return slide(g)
+		fine := straight(g.climbFrom(node, "beam from house", way, g.short(), whole(), nil))
+		const leap = 4
+		far := step{leap * whole().imperial, leap * whole().metric}
+		leaps := straight(g.climbFrom(node, "beam from house", way, g.short(), far, nil))
+		for i := range leaps {
+			leaps[i].finer = between(g, node, leaps, i, way)
+		}
+		return [][]rung{leaps, fine}
 	}
+}
+
+// between gives the steps below a leap, as far as they are past the one before.
+func between(g *ground, node *source.Node, leaps []rung, i int, way measure.Length) []rung {
+	at := func(r *rung) measure.Length {
+		l, _, _ := measure.ParseLength(r.changes[0].to.Text) // it was written by climb
+		return l
+	}
+	old, system, err := measure.ParseLength(node.Text)
+	if err != nil {
+		return nil
+	}
+	from, size := round(old+way*g.short(), whole().in(system), way), whole().in(system)
+	if i > 0 {
+		from = at(&leaps[i-1]) + way*size
+	}
+	var list []rung
+	for l := from; way*(at(&leaps[i])-l) > 0; l += way * size {
+		if l != old {
+			list = append(list, rung{changes: []change{replace(node, "beam from house", edit.Text(typed(l, system, node.Text)))}})
+		}
+	}
+	return list
+}
+
+// beamPlace is the distance from the house of the beam that a finding names, or
+// of the only one around its place.
+func (g *ground) beamPlace() *source.Node {
+	if node := g.find("from_house"); node != nil {
+		return node
+	}
+	beams := g.find("beams")
+	if beams == nil || len(beams.Items) != 1 || beams.Items[0].Member("from_house") == nil {
+		return nil
+	}
+	return beams.Items[0].Member("from_house").Value
 }
 
 // row is the posts along a beam.
@@ -33,11 +78,19 @@ type row struct {
 	system measure.System
 }
 
-func (g *ground) row() *row {
-	node := g.find("posts_at")
-	if at := g.place(); at != nil && at.Parent != nil && strings.HasSuffix(at.Parent.Pointer, "/posts_at") {
-		node = at.Parent
+// posts is the list of the posts that a finding names one of, or else of those
+// along the beam at its place.
+func (g *ground) posts() *source.Node {
+	for _, at := range g.finding.At {
+		if node := g.doc.Find(at); node != nil && node.Parent != nil && strings.HasSuffix(node.Parent.Pointer, "/posts_at") {
+			return node.Parent
+		}
 	}
+	return g.find("posts_at")
+}
+
+func (g *ground) row() *row {
+	node := g.posts()
 	if node == nil || node.Kind != source.Array {
 		return nil
 	}
@@ -94,6 +147,36 @@ func post(g *ground) [][]rung {
 	return ladders
 }
 
+// pair puts a post near each end of a beam that stands on one alone.
+func pair(g *ground) [][]rung {
+	node := g.posts()
+	if node == nil || node.Kind != source.Array || len(node.Items) != 1 {
+		return nil
+	}
+	_, system, err := measure.ParseLength(node.Items[0].Text)
+	if err != nil {
+		return nil
+	}
+	var start, end measure.Length
+	if l, _, ok := lengthOf(node.Parent, "start"); ok {
+		start = l
+	}
+	if l, _, ok := lengthOf(node.Parent, "end"); ok {
+		end = l
+	} else if along := g.find("outline/along_house"); along != nil {
+		end, _, _ = measure.ParseLength(along.Text) // 0 where it is no length
+	}
+	in := measure.Foot
+	if system == measure.Metric {
+		in = 300 * measure.Millimetre
+	}
+	if end-start < 4*in {
+		return nil
+	}
+	r := row{node: node, system: system}
+	return [][]rung{{r.with([]measure.Length{start + in, end - in}, "posts near both ends, at")}}
+}
+
 // bay gives the index of the post at the far end of the bay whose two posts a
 // finding names; 0 where it names no bay.
 func (r *row) bay(pointers []string) int {
@@ -140,6 +223,8 @@ func (g *ground) far(node *source.Node, label string, way measure.Length, from f
 }
 
 // overPost moves a joint of plies over the nearest post, then over the others.
+// A post at the end of the row is none of them: past it there is a stub, which
+// only that post carries. Neither is one with a joint over it already.
 func overPost(g *ground) [][]rung {
 	place := g.place()
 	if place == nil || place.Parent == nil || place.Parent.Parent == nil {
@@ -155,15 +240,38 @@ func overPost(g *ground) [][]rung {
 		away measure.Length
 	}
 	var spots []spot
-	for _, item := range posts.Value.Items {
-		if l, _, err := measure.ParseLength(item.Text); err == nil && l != joint {
+	for _, item := range inner(posts.Value) {
+		if l, _, err := measure.ParseLength(item.Text); err == nil && !jointed(place.Parent, l) {
 			spots = append(spots, spot{item.Text, max(l-joint, joint-l)})
 		}
 	}
-	slices.SortStableFunc(spots, func(a, b spot) int { return int(max(min(a.away-b.away, 1), -1)) })
+	slices.SortStableFunc(spots, func(a, b spot) int { return cmp.Compare(a.away, b.away) })
 	var ladder []rung
 	for _, s := range spots {
 		ladder = append(ladder, rung{changes: []change{replace(place, "joint of plies at", edit.Text(s.text))}})
 	}
 	return [][]rung{ladder}
+}
+
+// inner gives the places of posts that have another on each side of them, in
+// whatever order they are listed.
+func inner(posts *source.Node) []*source.Node {
+	at := func(n *source.Node) measure.Length {
+		l, _, _ := measure.ParseLength(n.Text) // one that is none was refused before
+		return l
+	}
+	list := slices.Clone(posts.Items)
+	slices.SortStableFunc(list, func(a, b *source.Node) int { return cmp.Compare(at(a), at(b)) })
+	if len(list) < 3 {
+		return nil
+	}
+	return list[1 : len(list)-1]
+}
+
+// jointed reports whether a joint of plies lies at a place.
+func jointed(joints *source.Node, at measure.Length) bool {
+	return slices.ContainsFunc(joints.Items, func(n *source.Node) bool {
+		l, _, err := measure.ParseLength(n.Text)
+		return err == nil && l == at
+	})
 }

@@ -7,8 +7,8 @@ import (
 	"sync"
 
 	"plumbrule/checker/edit"
+	"plumbrule/checker/mending"
 	"plumbrule/checker/result"
-	"plumbrule/checker/source"
 )
 
 // How much is tried. They are counts, not times, so that the same design has
@@ -26,11 +26,26 @@ type Options struct {
 	// Check checks a changed text as the design was checked. It is called from
 	// several goroutines at once.
 	Check func(ctx context.Context, data []byte) result.Design
-	// Accepted gives the words that the rule sets accept in answer to a check,
-	// in the order of their lists.
-	Accepted func(check string) []string
+	// About says what is known of a check beside its results.
+	About func(check string) About
 	// Say says what is changed in the words of a set; nil leaves all as it is.
 	Say func(set, text string) string
+	// Tried is told how many changed designs are checked of at most so many, one
+	// at a time. It may be nil.
+	Tried func(done, most int)
+}
+
+// About is what is known of a check beside its results.
+type About struct {
+	// Tries names the kinds of change that may mend its findings, the one first
+	// that costs least work.
+	Tries []mending.Kind
+	// Asks says that its limit is that from which on something is asked for. How
+	// far past that a value lies makes nothing worse: the same is asked for.
+	Asks bool
+	// Accepted gives the words that the rule sets accept in answer to it, in the
+	// order of their lists.
+	Accepted []string
 }
 
 // Find looks for remedies of all that is outside in a checked design and files
@@ -39,17 +54,17 @@ func Find(ctx context.Context, d *result.Design, options Options) {
 	if d.Document == nil || len(d.Problems) > 0 {
 		return
 	}
-	s := search{ctx: ctx, design: d, options: options, before: take(d), tried: map[string]*trial{}, most: trials(d)}
-	for _, subject := range subjects(d) {
-		s.add(subject)
+	s := search{ctx: ctx, design: d, options: options, tried: map[string]*trial{}, shared: map[string][]*subject{}, most: trials(d)}
+	s.before = s.take(d)
+	s.subjects = subjects(d)
+	for i := range s.subjects {
+		s.add(&s.subjects[i])
 	}
-	for s.round() {
+	for s.round() || s.reopen() {
+		continue
 	}
-	if ctx.Err() != nil {
-		return
-	}
-	for i := range s.ladders {
-		s.file(&s.ladders[i])
+	if ctx.Err() == nil {
+		s.file()
 	}
 }
 
@@ -60,28 +75,16 @@ func trials(d *result.Design) int {
 
 // search is the work on one design.
 type search struct {
-	ctx     context.Context
-	design  *result.Design
-	options Options
-	before  standing
-	ladders []ladder
-	tried   map[string]*trial // by changed text
-	most    int               // trials
-}
-
-// ladder holds changes of one kind for one subject, the smallest first. It is
-// climbed until one of them holds.
-type ladder struct {
-	subject subject
-	rungs   []rung
-	behind  int // the ladder that has to fail before this one is tried; -1 for none
-	next    int
-	held    *trial // the changed design in which the rung before next held
-	worse   int    // rungs that made something else worse; a longer way rarely mends that
-}
-
-func (l *ladder) open() bool {
-	return l.held == nil && l.next < len(l.rungs) && l.worse < patience
+	ctx      context.Context
+	design   *result.Design
+	options  Options
+	before   standing
+	subjects []subject
+	ladders  []ladder
+	tried    map[string]*trial     // by changed text
+	shared   map[string][]*subject // by field: those that a change of it brings inside
+	most     int                   // trials
+	done     int                   // trials
 }
 
 // trial is a changed design. Several subjects may ask for the same one.
@@ -93,19 +96,29 @@ type trial struct {
 }
 
 // add puts the ladders of a subject behind those of others.
-func (s *search) add(subject subject) {
-	g := ground{doc: s.design.Document, finding: subject.worst(s.design), system: s.design.System}
-	if s.options.Accepted != nil {
-		g.accepted = s.options.Accepted(g.finding.Check)
-	}
-	for _, move := range moves(g.finding.Check) {
-		behind := -1
-		for _, list := range move(&g) {
-			if len(list) > 0 {
-				s.ladders = append(s.ladders, ladder{subject: subject, rungs: list[:min(len(list), rungs)], behind: behind})
-				behind = len(s.ladders) - 1
+func (s *search) add(of *subject) {
+	finding := of.worst(s.design)
+	about := s.options.About(finding.Check)
+	g := ground{doc: s.design.Document, finding: finding, system: s.design.System, accepted: about.Accepted, farthest: farthest(s.design, finding)}
+	for _, kind := range about.Tries {
+		for _, move := range moves(kind) {
+			behind := -1
+			for _, list := range move(&g) {
+				if len(list) > 0 {
+					named(list, kind)
+					s.ladders = append(s.ladders, ladder{subject: of, rungs: list[:min(len(list), rungs)], behind: behind})
+					behind = len(s.ladders) - 1
+				}
 			}
 		}
+	}
+}
+
+// named says of which kind changes are.
+func named(list []rung, kind mending.Kind) {
+	for i := range list {
+		list[i].kind = kind
+		named(list[i].finer, kind)
 	}
 }
 
@@ -133,11 +146,7 @@ func (s *search) round() bool {
 	s.run(fresh)
 	for i := range s.ladders {
 		if t, ok := asked[i]; ok {
-			l := &s.ladders[i]
-			l.next++
-			if t != nil && s.holds(l, t) {
-				l.held = t
-			}
+			s.climb(&s.ladders[i], t)
 		}
 	}
 	return len(asked) > 0 && s.ctx.Err() == nil
@@ -166,11 +175,18 @@ func (s *search) trial(r *rung) *trial {
 func (s *search) run(fresh []*trial) {
 	next := make(chan *trial)
 	var workers sync.WaitGroup
+	var counting sync.Mutex
 	for range min(runtime.GOMAXPROCS(0), len(fresh)) {
 		workers.Go(func() {
 			for t := range next {
 				t.design = s.options.Check(s.ctx, t.data)
-				t.after, t.done = take(&t.design), true
+				t.after, t.done = s.take(&t.design), true
+				counting.Lock()
+				s.done++
+				if s.options.Tried != nil {
+					s.options.Tried(s.done, s.most)
+				}
+				counting.Unlock()
 			}
 		})
 	}
@@ -181,59 +197,10 @@ func (s *search) run(fresh []*trial) {
 	workers.Wait()
 }
 
-// holds reports whether the subject of a ladder is inside in a changed design
-// and nothing else of it is worse.
-func (s *search) holds(l *ladder, t *trial) bool {
-	if len(t.design.Problems) > 0 {
-		return false
-	}
-	before, after := s.before, t.after
-	if l.rungs[l.next-1].resized {
-		before, after = before.withoutIndices(), after.withoutIndices()
-	}
-	if after.worseThan(before) {
-		l.worse++
-		return false
-	}
-	return l.subject.inside(s.design, before, after)
-}
-
-// file writes what a ladder came to into the findings of its subject.
-func (s *search) file(l *ladder) {
-	if l.held == nil {
-		return
-	}
-	r := &l.rungs[l.next-1]
-	remedy := result.Remedy{Changes: r.typed(s.design.Document)}
-	for _, i := range l.subject.findings {
-		f := &s.design.Findings[i]
-		remedy.Text = r.text(l.subject, s.design, &l.held.design, func(text string) string { return s.say(f.Set, text) })
-		known := slices.ContainsFunc(f.Remedies, func(other result.Remedy) bool { return slices.Equal(other.Changes, remedy.Changes) })
-		if len(f.Remedies) < perFinding && !known {
-			f.Remedies = append(f.Remedies, remedy)
-		}
-	}
-}
-
 // say says a text in the words of a set.
 func (s *search) say(set, text string) string {
 	if s.options.Say == nil {
 		return text
 	}
 	return s.options.Say(set, text)
-}
-
-// typed gives the changes of a rung that was tried, as they are typed in.
-func (r *rung) typed(doc *source.Document) []result.Change {
-	list := make([]result.Change, len(r.changes))
-	for i, c := range r.changes {
-		list[i] = result.Change{Pointer: c.pointer, To: edit.Written(c.to)}
-		if old := doc.Find(c.pointer); old != nil {
-			list[i].From = edit.Written(old)
-		}
-		if places, err := edit.Replacements(doc, []edit.Edit{{Pointer: c.pointer, Value: c.to}}); err == nil {
-			list[i].Span, list[i].Text = places[0].Span, places[0].Text
-		}
-	}
-	return list
 }

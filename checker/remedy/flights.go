@@ -9,15 +9,14 @@ import (
 	"plumbrule/checker/source"
 )
 
-// risers divides a flight anew into more or fewer risers. Treads and run that
+// risers divides a flight anew into more risers, or into fewer where way is -1. Treads and run that
 // are stated follow, as a stair is drawn with both. Behind that it tries one
 // riser with treads of another depth, and with the handrail that a stair of
 // more risers may need.
-func risers(s sense) move {
+func risers(way int) move {
 	return func(g *ground) [][]rung {
 		node := g.find("risers")
-		way := int(g.way(s))
-		if node == nil || node.Kind != source.Number || way == 0 || node.Parent.Member("measured_risers") != nil {
+		if node == nil || node.Kind != source.Number || node.Parent.Member("measured_risers") != nil {
 			return nil
 		}
 		n, err := strconv.Atoi(node.Text)
@@ -33,6 +32,9 @@ func risers(s sense) move {
 		var suited []rung
 		for _, depth := range depths(node.Parent, n, n+way) {
 			suited = append(suited, divided(node, n, n+way, depth))
+		}
+		for i := range plain {
+			plain[i].straight = true
 		}
 		return [][]rung{plain, suited, g.railed(append([]rung{plain[0]}, suited...))}
 	}
@@ -92,29 +94,37 @@ func depths(flight *source.Node, from, to int) []measure.Length {
 	return list
 }
 
-// treads makes the treads of a flight deeper or shallower; a stated run follows.
-func treads(s sense) move {
+// treads makes the treads of a flight deeper, or shallower where way is -1; a
+// stated run follows.
+func treads(way measure.Length) move {
 	return func(g *ground) [][]rung {
 		node := g.find("tread_depth")
 		if node == nil || node.Parent.Member("measured_treads") != nil {
 			return nil
 		}
 		follow := func(moved measure.Length) []change {
-			n := 0
-			if m := node.Parent.Member("risers"); m != nil {
-				n, _ = strconv.Atoi(m.Value.Text) // a number that is none leaves the run alone
-				n--
-			}
-			if m := node.Parent.Member("treads"); m != nil {
-				n, _ = strconv.Atoi(m.Value.Text)
-			}
+			n := treadsOf(node.Parent)
 			if n <= 0 {
 				return nil
 			}
 			return run(node.Parent, measure.Length(n)*moved)
 		}
-		return [][]rung{g.climb(node, "tread depth", g.way(s), fine(), follow)}
+		return [][]rung{straight(g.climb(node, "tread depth", way, fine(), follow))}
 	}
+}
+
+// treadsOf is the number of treads of a flight; not above 0 where it is not
+// shown.
+func treadsOf(flight *source.Node) int {
+	n := 0
+	if m := flight.Member("risers"); m != nil {
+		n, _ = strconv.Atoi(m.Value.Text) // a number that is none leaves it open
+		n--
+	}
+	if m := flight.Member("treads"); m != nil {
+		n, _ = strconv.Atoi(m.Value.Text)
+	}
+	return n
 }
 
 // run moves the stated run of a flight.

@@ -8,7 +8,6 @@ import (
 
 	"plumbrule/checker/edit"
 	"plumbrule/checker/measure"
-	"plumbrule/checker/result"
 	"plumbrule/checker/source"
 )
 
@@ -29,33 +28,19 @@ func fine() step  { return step{measure.Inch / 4, 5 * measure.Millimetre} }
 func finer() step { return step{measure.Inch / 8, measure.Millimetre} }
 func least() step { return step{measure.Inch / 16, measure.Millimetre} }
 
-// sense says how the measured value moves when a field grows.
-type sense int64
-
-const (
-	with    sense = 1
-	against sense = -1
-)
-
-// way is +1 where a field has to grow so that the value found comes inside, -1
-// where it has to shrink, 0 where the limit does not say.
-func (g *ground) way(s sense) measure.Length {
+// way is +1 where a value has to grow to come inside, -1 where it has to shrink,
+// 0 where the limit does not say.
+func (g *ground) way() measure.Length {
 	if g.finding.Limit == nil {
 		return 0
 	}
-	switch g.finding.Limit.Relation {
-	case result.AtMost, result.LessThan:
-		return measure.Length(-s)
-	case result.AtLeast, result.MoreThan:
-		return measure.Length(s)
-	case result.Exactly, result.OneOf:
-	}
-	return 0
+	return measure.Length(upward(g.finding.Limit.Relation))
 }
 
-// short is by how much the finding is outside; 0 where that is no length.
+// short is by how much the value at the place of the finding is outside, at
+// least; 0 where that is no length.
 func (g *ground) short() measure.Length {
-	m := g.finding.Margin
+	m := g.farthest.Margin
 	if m == nil {
 		return 0
 	}
@@ -70,19 +55,44 @@ func (g *ground) short() measure.Length {
 
 // toward moves a length by as much as the finding is outside, rounded on, and
 // then step by step. The field "" is the value that the finding points at.
-func toward(field, label string, s sense, by step) move {
+func toward(field, label string, by step) move {
 	return func(g *ground) [][]rung {
 		node := g.place()
 		if field != "" {
 			node = g.find(field)
 		}
-		return [][]rung{g.climb(node, label, g.way(s), by, nil)}
+		return [][]rung{g.climb(node, label, g.way(), by, nil)}
 	}
 }
 
-// climb gives the values of a length from as far as the finding is outside
-// onward. What follows from the move of a value is added by follow.
+// climb gives the values of a length, step by step: from as far as the finding is
+// outside where the length is what it found, else from where it is. What follows
+// from the move of a value is added by follow.
 func (g *ground) climb(node *source.Node, label string, way measure.Length, by step, follow func(moved measure.Length) []change) []rung {
+	return g.climbFrom(node, label, way, g.shortOf(node), by, follow)
+}
+
+// shortOf is by how much a length is outside where it is what was found.
+func (g *ground) shortOf(node *source.Node) measure.Length {
+	if node == nil || g.finding.Have == nil {
+		return 0
+	}
+	l, _, err := measure.ParseLength(node.Text)
+	if err != nil {
+		return 0
+	}
+	for _, system := range []measure.System{measure.Imperial, measure.Metric} {
+		if n, unit := l.In(system); n == g.finding.Have.Number && unit == g.finding.Have.Unit {
+			return g.short()
+		}
+	}
+	return 0
+}
+
+// climbFrom gives the values of a length from a distance onward.
+func (g *ground) climbFrom(
+	node *source.Node, label string, way, short measure.Length, by step, follow func(moved measure.Length) []change,
+) []rung {
 	if node == nil || node.Kind != source.String || way == 0 {
 		return nil
 	}
@@ -92,7 +102,7 @@ func (g *ground) climb(node *source.Node, label string, way measure.Length, by s
 	}
 	size := by.in(system)
 	var list []rung
-	for at := round(old+way*g.short(), size, way); len(list) < rungs; at += way * size {
+	for at := round(old+way*short, size, way); len(list) < rungs; at += way * size {
 		if at <= 0 {
 			break
 		}
@@ -154,4 +164,31 @@ func inches(l measure.Length) string {
 		return fmt.Sprintf("%d/%d", count, of)
 	}
 	return fmt.Sprintf("%d-%d/%d", n, count, of)
+}
+
+// straight marks changes that take the value found one way only.
+func straight(ladder []rung) []rung {
+	for i := range ladder {
+		ladder[i].straight = true
+	}
+	return ladder
+}
+
+// shrink makes a length smaller step by step, whatever the limit says: for what
+// comes out uneven, a hair may do.
+func shrink(field, label string, by step) move {
+	return func(g *ground) [][]rung { return [][]rung{g.climb(g.find(field), label, -1, by, nil)} }
+}
+
+// load puts a load at the place of the finding that is as large as its limit.
+func load(g *ground) [][]rung {
+	node, l := g.place(), g.finding.Limit
+	if node == nil || node.Kind != source.String || l == nil || upward(l.Relation) <= 0 {
+		return nil
+	}
+	_, _, pressed := measure.ParsePressure(l.Text)
+	if _, _, pulled := measure.ParseForce(l.Text); pressed != nil && pulled != nil {
+		return nil
+	}
+	return single(replace(node, "", edit.Text(l.Text)))
 }

@@ -1,6 +1,8 @@
 package remedy
 
 import (
+	"slices"
+
 	"plumbrule/checker/edit"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/model"
@@ -45,12 +47,22 @@ func roundRail(g *ground) [][]rung {
 	return single(one)
 }
 
-// handrailed puts a handrail along a stair that has none.
+// handrailed puts a handrail along a stair that has none; behind that, where the
+// stair shows no width, with the width that is to be left beside it.
 func handrailed(g *ground) [][]rung {
-	if one := g.handrail(); one != nil {
-		return single(*one)
+	one := g.handrail()
+	if one == nil {
+		return nil
 	}
-	return nil
+	stair := g.stair()
+	for _, key := range []string{"width", "clear_width", "clear_width_at_handrail"} {
+		if stair.Member(key) != nil {
+			return single(*one)
+		}
+	}
+	free := change{pointer: stair.Pointer + "/clear_width_at_handrail", to: g.in("32 in", "900 mm")}
+	free.said = free.to.Text + " of clear width at it"
+	return [][]rung{{{changes: []change{*one}}, {changes: []change{*one, free}}}}
 }
 
 // handrail is a handrail for the stair of a finding, nil where that has one.
@@ -93,8 +105,11 @@ func guarded(g *ground) [][]rung {
 		edge = edge.Parent
 	}
 	guards := g.doc.Root.Member("guards")
-	if edge == nil || guards == nil || !lacks(edge, "guard") {
+	if edge == nil || edge.Kind != source.Object || !lacks(edge, "guard") {
 		return nil
+	}
+	if guards == nil {
+		return [][]rung{g.newGuard(edge)}
 	}
 	var ladder []rung
 	for _, item := range guards.Value.Items {
@@ -106,6 +121,39 @@ func guarded(g *ground) [][]rung {
 		}
 	}
 	return [][]rung{ladder}
+}
+
+// newGuard describes a guard in a design that has none, and puts it along an
+// edge: of the usual heights, the lowest first.
+func (g *ground) newGuard(edge *source.Node) []rung {
+	heights := []string{"36 in", "42 in"}
+	if g.system == measure.Metric {
+		heights = []string{"900 mm", "1000 mm", "1100 mm"}
+	}
+	infill := part(
+		member("kind", edit.Text("balusters")), member("opening", g.in("3-3/4 in", "95 mm")), member("bottom_gap", g.in("3 in", "75 mm")),
+	)
+	posts := part(
+		member("size", edit.Text("4x4")), member("max_spacing", g.in("6 ft", "1800 mm")),
+		member("fixing", edit.Text("hold-down to joist")), member("notched", edit.Flag(false)),
+	)
+	if g.system == measure.Metric {
+		posts.Members[0] = member("actual", edit.Text("90 mm x 90 mm"))
+	}
+	var ladder []rung
+	for _, height := range heights {
+		guard := part(
+			member("mark", edit.Text("G1")), member("height", edit.Text(height)), member("infill", infill), member("posts", posts),
+			member("listed_load", g.in("200 lb", "0.9 kN")), member("infill_load", g.in("50 lb", "0.5 kN")),
+		)
+		said := keyOf(edge) + " edge with a guard " + height + " high, balusters " + infill.Members[1].Value.Text + " apart, posts " +
+			posts.Members[0].Value.Text + " every " + posts.Members[1].Value.Text + " held down to the joists, listed for " + guard.Members[4].Value.Text
+		ladder = append(ladder, rung{changes: []change{
+			{pointer: edge.Pointer + "/guard", to: edit.Text("G1"), said: said},
+			{pointer: "/guards", to: &source.Node{Kind: source.Array, Items: []*source.Node{guard}}, silent: true},
+		}})
+	}
+	return ladder
 }
 
 // stairGuarded puts a guard along a stair that has none.
@@ -150,13 +198,14 @@ func standoff(g *ground) [][]rung {
 }
 
 // screwed holds a ledger with lag screws or bolts of the usual diameter in the
-// place of what does not hold it.
+// place of what does not hold it; behind that, where no spacing is shown, at
+// those by which they are usually set.
 func screwed(g *ground) [][]rung {
 	kind := g.place()
 	if kind == nil || kind.Kind != source.String || keyOf(kind) != "type" {
 		return nil
 	}
-	var ladder []rung
+	var ladder, spaced []rung
 	for _, word := range g.accepted {
 		one := rung{changes: []change{replace(kind, "", edit.Text(word))}}
 		diameter := change{pointer: kind.Parent.Pointer + "/diameter", to: g.in("1/2 in", "12 mm")}
@@ -167,8 +216,15 @@ func screwed(g *ground) [][]rung {
 			one.changes = append(one.changes, diameter)
 		}
 		ladder = append(ladder, one)
+		if kind.Parent.Member("spacing") != nil {
+			continue
+		}
+		for _, far := range [][2]string{{"24 in", "600 mm"}, {"16 in", "400 mm"}, {"12 in", "300 mm"}} {
+			at := change{pointer: kind.Parent.Pointer + "/spacing", label: "at a spacing of", to: g.in(far[0], far[1])}
+			spaced = append(spaced, rung{changes: append(slices.Clone(one.changes), at)})
+		}
 	}
-	return [][]rung{ladder}
+	return [][]rung{ladder, spaced}
 }
 
 func single(c change) [][]rung { return [][]rung{{{changes: []change{c}}}} }
@@ -183,4 +239,15 @@ func keyOf(n *source.Node) string {
 		}
 	}
 	return ""
+}
+
+// closedRisers closes the risers of an open stair.
+func closedRisers(g *ground) [][]rung {
+	opening := g.find("riser_opening")
+	if opening == nil || opening.Kind != source.String || opening.Text == "closed" {
+		return nil
+	}
+	c := replace(opening, "", edit.Text("closed"))
+	c.said = "closed risers instead of openings of " + opening.Text
+	return single(c)
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"plumbrule/checker/measure"
+	"plumbrule/checker/mending"
 	"plumbrule/checker/result"
 	"plumbrule/checker/source"
 )
@@ -14,7 +15,8 @@ type ground struct {
 	doc      *source.Document
 	finding  *result.Result
 	system   measure.System
-	accepted []string // words that the sets accept
+	accepted []string       // words that the sets accept
+	farthest *result.Result // the finding at the same place that lies farthest outside
 }
 
 // move gives ladders of one kind of change, each with the smallest first. They
@@ -24,8 +26,14 @@ type move func(*ground) [][]rung
 // rung is one change: a value, and those that have to follow it.
 type rung struct {
 	changes []change
+	kind    mending.Kind
 	// resized says that the change gives a list another length.
 	resized bool
+	// straight says that the value found goes one way only as the field does:
+	// once it lies farther outside, more of the same is no use.
+	straight bool
+	// finer are smaller changes that are tried where this one holds.
+	finer []rung
 }
 
 // change puts a value where a pointer leads.
@@ -36,6 +44,7 @@ type change struct {
 	to      *source.Node
 	said    string // the whole change in words, where its values would be too many, with gaps for those it has
 	values  []string
+	silent  bool // the words of another change say this one too
 }
 
 // replace is a change of a value that is there.
@@ -127,9 +136,12 @@ func spelled(n *source.Node) string {
 }
 
 // text says the change and what the changed design comes to.
-func (r *rung) text(of subject, before, after *result.Design, say func(string) string) string {
+func (r *rung) text(of *subject, before, after *result.Design, say func(string) string) string {
 	var said []string
 	for i := range r.changes {
+		if r.changes[i].silent {
+			continue
+		}
 		// What is changed alike is named together: joists and ledger 2x10.
 		if c, next := r.changes[i], i+1; next < len(r.changes) && c.from != "" && c.alike(&r.changes[next]) {
 			said = append(said, say(c.name()))
@@ -138,6 +150,9 @@ func (r *rung) text(of subject, before, after *result.Design, say func(string) s
 		}
 	}
 	text := strings.Join(said, " and ")
+	if reason := of.spared(before, after); reason != "" {
+		return text + ": " + reason
+	}
 	if was, is := of.closest(before, after); is != nil {
 		if came := r.outcome(was, is); came != "" {
 			text += ": " + came
@@ -183,10 +198,30 @@ func (r *rung) says(v *result.Value) bool {
 	return false
 }
 
+// spared gives the reason why a check no longer asks for anything where a
+// subject was outside; it is empty where the check has something to say.
+func (s *subject) spared(before, after *result.Design) string {
+	if _, is := s.closest(before, after); is != nil {
+		return ""
+	}
+	for _, i := range s.findings {
+		f := &before.Findings[i]
+		for k := range after.Readings {
+			r := &after.Readings[k]
+			at, was := first(r.At)+"/", first(f.At)+"/"
+			near := at != "/" && (strings.HasPrefix(was, at) || strings.HasPrefix(at, was))
+			if r.Outcome == result.DoesNotApply && r.Check == f.Check && r.Set == f.Set && near {
+				return r.Reason
+			}
+		}
+	}
+	return ""
+}
+
 // closest gives the reading that a changed design has in the place of a subject
 // with the least margin, and a finding of the same set that it answers; nil
 // where there is none.
-func (s subject) closest(before, after *result.Design) (was, is *result.Result) {
+func (s *subject) closest(before, after *result.Design) (was, is *result.Result) {
 	for _, i := range s.findings {
 		f := &before.Findings[i]
 		for k := range after.Readings {

@@ -25,7 +25,7 @@ type checkFlags struct {
 	failOpen bool
 	verbose  bool
 	compact  bool
-	remedies string
+	remedies remediesFlag
 }
 
 func newCheckCommand(env environment) *cobra.Command {
@@ -52,7 +52,7 @@ func newCheckCommand(env environment) *cobra.Command {
 	f.BoolVar(&flags.failOpen, "fail-on-not-shown", false, "items not shown give exit code 1 too")
 	f.BoolVarP(&flags.verbose, "verbose", "v", false, "also print what is within, what does not apply and why a check matters")
 	f.BoolVar(&flags.compact, "compact", false, "one line per finding")
-	f.StringVar(&flags.remedies, "remedies", "", "try changes that mend what is outside: `on or off` (default on for a single design, off for several)")
+	flags.remedies.add(f, "on for a single design, off for several")
 	return cmd
 }
 
@@ -135,7 +135,7 @@ func check(cmd *cobra.Command, env environment, flags checkFlags, args []string)
 		return err
 	}
 	line := newProgress(env, len(inputs))
-	c, err := plan.start(env, checker.Options{Progress: line.done, Remedies: remedies})
+	c, err := plan.start(env, checker.Options{Progress: line.done, Remedies: remedies, Trying: line.trying})
 	if err != nil {
 		return err
 	}

@@ -21,6 +21,7 @@ import (
 type packetFlags struct {
 	runFlags
 	format, output, paper, previous string
+	remedies                        remediesFlag
 }
 
 // packetFormat is one way to write a packet. Its name is the ending of its files.
@@ -56,6 +57,7 @@ func newPacketCommand(env environment) *cobra.Command {
 	f.StringVar(&flags.format, "format", "", "`FORMAT` to write: "+strings.Join(packetFormatNames(), ", ")+" (default by the ending of the file, else html)")
 	f.StringVarP(&flags.output, "output", "o", "", "`FILE` to write instead of standard output")
 	f.StringVar(&flags.paper, "paper", "", "`PAPER` of the drawings, lying: "+strings.Join(draw.Papers(), ", ")+" (default letter, a4 for metric designs)")
+	flags.remedies.add(f, "on, as a packet is about a single design")
 	f.StringVar(&flags.previous, "previous", "", "`FILE` with an earlier json report, whose items keep their numbers")
 	return cmd
 }
@@ -101,6 +103,10 @@ func writePacket(cmd *cobra.Command, env environment, flags packetFlags, design 
 	if err := unprintable(env, flags.output, format.name); err != nil {
 		return err
 	}
+	remedies, err := flags.remedies.on(true)
+	if err != nil {
+		return err
+	}
 	previous, err := readPrevious(flags.previous)
 	if err != nil {
 		return err
@@ -112,11 +118,13 @@ func writePacket(cmd *cobra.Command, env environment, flags packetFlags, design 
 	if err := ready(flags.output, in); err != nil {
 		return err
 	}
-	c, err := flags.startOne(cmd, env, &in, checker.Options{Remedies: true})
+	line := newProgress(env, 1)
+	c, err := flags.startOne(cmd, env, &in, checker.Options{Remedies: remedies, Trying: line.trying})
 	if err != nil {
 		return err
 	}
 	p, problems, err := c.Packet(cmd.Context(), in, checker.PacketOptions{Paper: flags.paper, Previous: previous})
+	line.end()
 	if err != nil {
 		return err
 	}

@@ -34,15 +34,35 @@ func newProgress(env environment, total int) *progress {
 
 // done tells how many designs are checked.
 func (p *progress) done(n int) {
-	if p == nil {
+	if p.due() {
+		p.replace(fmt.Sprintf("checked %d of %d designs", n, p.total))
+	}
+}
+
+// trying tells how many changes of a design were tried, of at most so many: how
+// many it takes is known only when one of each kind holds.
+func (p *progress) trying(design, done, most int) {
+	if !p.due() {
 		return
+	}
+	line := fmt.Sprintf("trying changes, %d of at most %d", done, most)
+	if p.total > 1 {
+		line += fmt.Sprintf(", for design %d of %d", design, p.total)
+	}
+	p.replace(line)
+}
+
+// due reports whether it is time for a line.
+func (p *progress) due() bool {
+	if p == nil {
+		return false
 	}
 	now := p.now()
 	if now.Sub(p.started) < progressAfter || now.Sub(p.last) < progressEvery {
-		return
+		return false
 	}
 	p.last = now
-	p.replace(fmt.Sprintf("checked %d of %d designs", n, p.total))
+	return true
 }
 
 // end takes the line away.

@@ -31,8 +31,8 @@ func Details(r *result.Result) []string {
 	for _, note := range r.Notes {
 		tell("remark: ", note)
 	}
-	for _, remedy := range r.Remedies {
-		tell("tried: ", remedy.Text)
+	for i := range r.Remedies {
+		tell("tried: ", Tried(r, &r.Remedies[i]))
 	}
 	for _, mend := range r.Mend {
 		tell("to mend: ", mend)

@@ -90,7 +90,8 @@ func convertFinding(r *result.Result) finding {
 }
 
 func convertRemedy(r *result.Remedy) remedy {
-	return remedy{Text: r.Text, Changes: shape.Each(r.Changes, func(c *result.Change) change {
+	clears := shape.Each(r.Clears, func(c *result.Cleared) cleared { return cleared{c.Check, c.Set, c.At, c.Fingerprint} })
+	return remedy{Text: r.Text, Clears: clears, Changes: shape.Each(r.Changes, func(c *result.Change) change {
 		return change{At: c.Pointer, From: c.From, To: c.To}
 	})}
 }

@@ -92,8 +92,17 @@ type finding struct {
 
 // remedy is a change of the design that was tried and mends the finding.
 type remedy struct {
-	Text    string   `json:"text"`
-	Changes []change `json:"changes"`
+	Text    string    `json:"text"`
+	Changes []change  `json:"changes"`
+	Clears  []cleared `json:"clears,omitempty"`
+}
+
+// cleared is a finding of the same report.
+type cleared struct {
+	Check       string `json:"check"`
+	Set         string `json:"set"`
+	At          string `json:"at"`
+	Fingerprint string `json:"fingerprint"`
 }
 
 // change has no from where the design has no value there.

@@ -25,6 +25,7 @@ func (p *printer) letter(report *result.Report, design int) {
 
 // found prints what the checks found, in sections.
 func (p *printer) found(list *items.List) {
+	p.numbered(list)
 	if len(list.Outside) > 0 {
 		p.heading(2, "Outside the limits")
 	}
@@ -88,7 +89,7 @@ func (p *printer) item(item items.Item) {
 		tell("Why: ", escaped(distinct(item.Results, func(r *result.Result) string { return r.Why })))
 		tell("Figure from: ", escaped(distinct(item.Results, func(r *result.Result) string { return r.Source })))
 	}
-	tell("Tried: ", escaped(each(item.Results, remedies)))
+	tell("Tried: ", escaped(each(item.Results, p.remedies)))
 	tell("To mend: ", escaped(each(item.Results, func(r *result.Result) []string { return r.Mend })))
 	tell("Drawn on: ", escaped(distinct(item.Results, func(r *result.Result) string { return content.Where(r.See, r.Mark) })))
 	if len(lines) > 0 {
@@ -115,12 +116,34 @@ func asked(r *result.Result) string {
 	return line
 }
 
-func remedies(r *result.Result) []string {
+// remedies says which changes were tried, and which other items they answer.
+func (p *printer) remedies(r *result.Result) []string {
 	var texts []string
-	for _, remedy := range r.Remedies {
-		texts = append(texts, remedy.Text)
+	for i := range r.Remedies {
+		texts = append(texts, content.TriedIn(r, &r.Remedies[i], func(c *result.Cleared) int {
+			return p.numbers[findingAt{c.Check, c.Set, c.At}]
+		}))
 	}
 	return texts
+}
+
+// findingAt tells findings of a design apart.
+type findingAt struct{ check, set, at string }
+
+// numbered notes the number of the item that each finding outside belongs to.
+func (p *printer) numbered(list *items.List) {
+	p.numbers = map[findingAt]int{}
+	for _, class := range list.Outside {
+		for _, sheet := range class.Sheets {
+			for _, item := range sheet.Items {
+				for _, r := range item.Results {
+					if len(r.At) > 0 {
+						p.numbers[findingAt{r.Check, r.Set, r.At[0]}] = item.Number
+					}
+				}
+			}
+		}
+	}
 }
 
 // distinct gives what each result has to say, once.

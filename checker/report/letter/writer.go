@@ -42,6 +42,8 @@ func (w Writer) Write(to io.Writer, report result.Report) error {
 type printer struct {
 	*markdown.Page
 	opts Options
+	// numbers of the items that findings outside belong to
+	numbers map[findingAt]int
 }
 
 func (p *printer) block(lines ...string)           { p.Block(lines...) }

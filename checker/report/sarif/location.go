@@ -83,7 +83,7 @@ func (f file) fixes(r *result.Result) []fix {
 				Inserted: text{c.Text},
 			})
 		}
-		list = append(list, fix{Description: text{message(r.Remedies[i].Text)}, Changes: []artifactChange{change}})
+		list = append(list, fix{Description: text{message(content.Tried(r, &r.Remedies[i]))}, Changes: []artifactChange{change}})
 	}
 	return list
 }

@@ -113,8 +113,8 @@ func (p *printer) details(g content.Group) {
 		}
 	}
 	for _, r := range g {
-		for _, remedy := range r.Remedies {
-			tell("tried:", p.whole(remedy.Text))
+		for i := range r.Remedies {
+			tell("tried:", p.whole(content.Tried(r, &r.Remedies[i])))
 		}
 	}
 	for _, r := range g {

@@ -19,6 +19,7 @@
 #     wide: "beam {beam} is {width} wide and its posts {post}: a ply stands beside the post"
 #     covered: "beam {beam} is {width} wide, its posts {post}"
 #   mend: ["wider posts, or a post cap as wide as the beam", "a longer seat"]
+#   tries: [bearing-length, post-size]
 package checks.beams.bearing
 
 import data.figures.beams.bearing as figures

@@ -20,6 +20,7 @@
 #   mend:
 #     - "the last post closer to the end of the beam"
 #     - "a shorter beam"
+#   tries: [end-post]
 package checks.beams.cantilever
 
 import data.figures.beams.cantilever as figures

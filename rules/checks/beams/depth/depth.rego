@@ -16,6 +16,7 @@
 #   exempt:
 #     dropped: "joists lie on the beam"
 #   mend: ["a beam as deep as the joists", "the beam below the joists instead of between them"]
+#   tries: [beam-size]
 package checks.beams.depth
 
 import data.figures.beams.depth as figures

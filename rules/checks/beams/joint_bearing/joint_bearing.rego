@@ -16,6 +16,7 @@
 #   exempt:
 #     off: "the joint is not over a post"
 #   mend: ["the joint over the center of the post", "a wider post or a post cap with a longer seat"]
+#   tries: [bearing-at-joint, post-size]
 package checks.beams.joint_bearing
 
 import data.figures.beams.joint_bearing as figures

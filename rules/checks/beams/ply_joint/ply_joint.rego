@@ -14,6 +14,7 @@
 #     outside: "a ply joint of beam {beam} lies {have} from the center of the nearest post, the limit is {limit}"
 #     within: "a ply joint of beam {beam} lies {have} from the center of a post, the limit is {limit}"
 #   mend: ["plies of other lengths, so that each joint comes over a post", "a post below the joint"]
+#   tries: [joint-over-post]
 package checks.beams.ply_joint
 
 import data.figures.beams.ply_joint as figures

@@ -42,6 +42,7 @@
 #   mend:
 #     - "posts closer together, or one more post"
 #     - "a deeper beam, or one more ply"
+#   tries: [another-post, beam-size, beam-plies, lumber-grade, beam-place]
 package checks.beams.span
 
 import data.figures.beams.span as figures

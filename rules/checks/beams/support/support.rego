@@ -14,6 +14,7 @@
 #     outside: "posts of beam {beam}: {posts}, and no other support that would make two"
 #     within: "beam {beam} has two supports or more"
 #   mend: ["a post near each end of the beam"]
+#   tries: [another-post]
 package checks.beams.support
 
 import data.figures.beams.support as figures

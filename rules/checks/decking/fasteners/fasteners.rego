@@ -14,6 +14,7 @@
 #   exempt:
 #     listed: "boards other than wood are fastened as their listing says"
 #   mend: ["more fasteners where each board crosses a joist"]
+#   tries: [fasteners-per-joist]
 package checks.decking.fasteners
 
 import data.figures.decking.fasteners as figures

@@ -13,6 +13,7 @@
 #     outside: "no blocking carries the border and the board ends"
 #     within: "blocking carries the border and the board ends"
 #   mend: ["blocking below the border and below the ends of the boards that meet it"]
+#   tries: [yes-no]
 package checks.decking.frame_blocking
 
 import data.figures.decking.frame_blocking as figures

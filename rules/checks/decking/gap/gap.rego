@@ -15,6 +15,7 @@
 #     within: "gap between boards is {have}"
 #     wide: "gap between boards is {have}, {limit} and less is usual"
 #   mend: ["another spacer: the gap also decides how wide the last row comes out"]
+#   tries: [board-gap]
 package checks.decking.gap
 
 import data.figures.decking.gap as figures

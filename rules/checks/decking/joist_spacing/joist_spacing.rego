@@ -29,6 +29,7 @@
 #   mend:
 #     - "joists closer together"
 #     - "boards square across the joists, or thicker ones"
+#   tries: [joist-spacing, board-angle]
 package checks.decking.joist_spacing
 
 import data.figures.decking.joist_spacing as figures

@@ -19,6 +19,7 @@
 #     - "a slightly wider or narrower gap"
 #     - "the first and the last board both trimmed"
 #     - "a frame a little deeper or shallower"
+#   tries: [common-board-gap, board-gap]
 package checks.decking.last_row
 
 import data.figures.decking.last_row as figures

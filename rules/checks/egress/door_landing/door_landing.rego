@@ -16,6 +16,7 @@
 #   exempt:
 #     low: "the threshold is {above} above grade, up to {low} no landing is asked for"
 #   mend: ["a deeper platform at the door, or the stair further from it"]
+#   tries: [whole-inches]
 package checks.egress.door_landing
 
 import data.figures.egress.door_landing as figures

@@ -16,6 +16,7 @@
 #   mend:
 #     - "a deck surface closer to the threshold"
 #     - "a door that swings in or slides"
+#   tries: []
 package checks.egress.door_step
 
 import data.figures.egress.door_step as figures

@@ -15,6 +15,7 @@
 #     other: "this is not the required exit door"
 #   mend:
 #     - "a deck surface closer to the threshold"
+#   tries: []
 package checks.egress.exit_step
 
 import data.figures.egress.exit_step as figures

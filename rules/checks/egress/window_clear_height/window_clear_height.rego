@@ -16,6 +16,7 @@
 #   mend:
 #     - "joists run so that nothing hangs into the way out"
 #     - "a deck that stops short of the window"
+#   tries: []
 package checks.egress.window_clear_height
 
 import data.figures.egress.window_clear_height as figures

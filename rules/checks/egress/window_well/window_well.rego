@@ -15,6 +15,7 @@
 #     plain: "the window is no escape and rescue opening"
 #     no_well: "the way out is shown and no window well is"
 #   mend: ["framing kept clear of the well"]
+#   tries: []
 package checks.egress.window_well
 
 import data.figures.egress.window_well as figures

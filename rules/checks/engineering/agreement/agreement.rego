@@ -21,6 +21,7 @@
 #     open: "species, grade, size, plies or what it carries are not shown, or no wood values are known for them"
 #   mend:
 #     - "ask an engineer which of the two holds"
+#   tries: [joist-spacing, joist-size, beam-size, beam-place, stringer-size, stringer-support, lumber-grade]
 package checks.engineering.agreement
 
 import data.figures.engineering.agreement as figures

@@ -29,6 +29,7 @@
 #     beyond_beam_span: "a footing below a beam that spans {span} is outside this table: an engineer is needed"
 #     beyond_joist_span: "a footing below joists that span {span} is outside this table: an engineer is needed"
 #   mend: ["larger footings", "posts closer together, so that each footing carries less"]
+#   tries: [footing-width, another-post]
 package checks.footings.area
 
 import data.figures.footings.area as figures

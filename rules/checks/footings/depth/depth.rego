@@ -22,6 +22,7 @@
 #     freestanding: "a freestanding deck may stand above the frost depth"
 #     solid: "footing {n} below beam {beam} stands on {ground}"
 #   mend: ["footings deeper, on undisturbed soil"]
+#   tries: [whole-inches]
 package checks.footings.depth
 
 import data.figures.footings.depth as figures

@@ -17,6 +17,7 @@
 #   exempt:
 #     far: "footing {n} below beam {beam} stands {distance} from the house, which is not within {near} of it"
 #   mend: ["the footing as deep as the house footing", "the beam further out, with the footings on undisturbed soil"]
+#   tries: [whole-inches]
 package checks.footings.near_house
 
 import data.figures.footings.near_house as figures

@@ -15,6 +15,7 @@
 #     outside: "footing {n} below beam {beam} presses {have} times as hard as its soil of {soil} bears, with {dead} of dead load"
 #     within: "footing {n} below beam {beam} presses {have} times as hard as its soil of {soil} bears, with {dead} of dead load"
 #   mend: ["larger footings", "posts closer together, so that each footing carries less"]
+#   tries: [footing-width, another-post]
 package checks.footings.pressure
 
 import data.figures.footings.pressure as figures

@@ -14,6 +14,7 @@
 #     outside: "the footing stands on {have}"
 #     within: "the footing stands on {have}"
 #   mend: ["the footing deeper, down to undisturbed soil", "fill that an engineer has had compacted and tested"]
+#   tries: [footing-soil]
 package checks.footings.soil
 
 import data.figures.footings.soil as figures

@@ -23,6 +23,7 @@
 #     kind: "no thickness is asked of a footing made as {kind}"
 #     beyond: "what footing {n} below beam {beam} carries is outside the table of thicknesses"
 #   mend: ["thicker footings"]
+#   tries: [whole-inches]
 package checks.footings.thickness
 
 import data.figures.footings.thickness as figures

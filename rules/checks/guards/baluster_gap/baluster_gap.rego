@@ -14,6 +14,7 @@
 #     outside: "set out at {opening} the last gap is {gap}, at least {limit} of the opening is usual"
 #     within: "set out at {opening} the last gap is {gap}"
 #   mend: ["the bay divided evenly: the gap of the even division, marked from the exact value"]
+#   tries: [baluster-gap]
 package checks.guards.baluster_gap
 
 import data.figures.guards.baluster_gap as figures

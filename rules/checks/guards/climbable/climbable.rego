@@ -31,6 +31,7 @@
 #   mend:
 #     - "balusters that stand upright in place of rails that lie level"
 #     - "panels or glass with no ledge on the side of the deck"
+#   tries: [balusters]
 package checks.guards.climbable
 
 import data.figures.guards.climbable as figures

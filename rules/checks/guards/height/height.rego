@@ -23,6 +23,7 @@
 #     low: "the drop is {drop}, a guard is asked for above {trigger}"
 #     low_from: "the drop is {drop}, a guard is asked for from {trigger} on"
 #   mend: ["a taller guard: longer posts, or another rail above"]
+#   tries: [halves]
 package checks.guards.height
 
 import data.figures.guards.height as figures

@@ -19,6 +19,7 @@
 #     low: "the drop is {drop}, a guard is asked for above {trigger}"
 #     low_from: "the drop is {drop}, a guard is asked for from {trigger} on"
 #   mend: ["a listed guard system, or a design with the loads stated on the drawing"]
+#   tries: [load]
 package checks.guards.load
 
 import data.figures.guards.load as figures

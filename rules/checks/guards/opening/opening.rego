@@ -26,6 +26,7 @@
 #   mend:
 #     - "balusters or cables closer together"
 #     - "a lower bottom rail"
+#   tries: [eighths]
 package checks.guards.opening
 
 import data.figures.guards.opening as figures

@@ -27,6 +27,7 @@
 #   mend:
 #     - "hold-downs that tie each post to joists or to blocking between joists"
 #     - "a listed post bracket, fastened as its listing says"
+#   tries: [yes-no, guard-fixing]
 package checks.guards.post_fixing
 
 import data.figures.guards.post_fixing as figures

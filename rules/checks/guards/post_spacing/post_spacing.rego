@@ -13,6 +13,7 @@
 #     outside: "guard posts are {have} apart, the limit is {limit}"
 #     within: "guard posts are {have} apart, the limit is {limit}"
 #   mend: ["guard posts closer together"]
+#   tries: [whole-inches]
 package checks.guards.post_spacing
 
 import data.figures.guards.post_spacing as figures

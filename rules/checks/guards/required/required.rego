@@ -25,6 +25,8 @@
 #   mend:
 #     - "a guard along the whole edge"
 #     - "ground raised so that the drop, there and within the distance that counts, stays under the limit"
+#   tries: [edge-guard]
+#   asks: true
 package checks.guards.required
 
 import data.figures.guards.required as figures

@@ -21,6 +21,7 @@
 #     low_from: "the stair is {drop} above the ground, a guard is asked for from {trigger} on"
 #     none: "no guard is drawn on the stair"
 #   mend: ["a taller guard, measured plumb from the line of the tread edges"]
+#   tries: [halves]
 package checks.guards.stair_height
 
 import data.figures.guards.stair_height as figures

@@ -20,6 +20,7 @@
 #     low_from: "the stair is {drop} above the ground, a guard is asked for from {trigger} on"
 #     none: "no guard is drawn on the stair"
 #   mend: ["balusters closer together"]
+#   tries: [eighths]
 package checks.guards.stair_opening
 
 import data.figures.guards.stair_opening as figures

@@ -17,6 +17,8 @@
 #     within_from: "the stair is {have} above the ground, a guard is asked for from {limit} on"
 #     guarded: "the stair has a guard"
 #   mend: ["a guard on every open side of the stair"]
+#   tries: [stair-guard]
+#   asks: true
 package checks.guards.stair_required
 
 import data.figures.guards.stair_required as figures

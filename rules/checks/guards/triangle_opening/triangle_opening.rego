@@ -18,6 +18,7 @@
 #     low_from: "the stair is {drop} above the ground, a guard is asked for from {trigger} on"
 #     none: "no guard is drawn on the stair"
 #   mend: ["a bottom rail closer to the tread edges"]
+#   tries: [eighths]
 package checks.guards.triangle_opening
 
 import data.figures.guards.stair_required as required

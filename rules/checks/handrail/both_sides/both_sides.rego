@@ -21,6 +21,7 @@
 #     none: "no handrail is shown; see handrail/required"
 #   mend:
 #     - "a handrail on the other side as well"
+#   tries: [handrail-sides, handrail]
 package checks.handrail.both_sides
 
 import data.figures.handrail.both_sides as figures

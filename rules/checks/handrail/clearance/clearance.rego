@@ -19,6 +19,7 @@
 #     none: "no handrail is shown; see handrail/required"
 #   mend:
 #     - "longer brackets: look at the projection again"
+#   tries: [quarters]
 package checks.handrail.clearance
 
 import data.figures.handrail.clearance as figures

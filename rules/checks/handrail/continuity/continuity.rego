@@ -25,6 +25,7 @@
 #   mend:
 #     - "carry the rail from above the top riser to above the lowest"
 #     - "return the ends to the wall or a post"
+#   tries: [yes-no]
 package checks.handrail.continuity
 
 import data.figures.handrail.continuity as figures

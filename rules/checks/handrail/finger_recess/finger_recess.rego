@@ -28,6 +28,7 @@
 #     small: "a perimeter of {perimeter} needs no finger recess, one is asked for over {perimeter_max}"
 #   mend:
 #     - "a round rail, or a profile that is listed as graspable"
+#   tries: [sixteenths]
 package checks.handrail.finger_recess
 
 import data.figures.handrail.finger_recess as figures

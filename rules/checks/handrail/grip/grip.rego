@@ -29,6 +29,7 @@
 #     large: "a perimeter of {perimeter} is over {perimeter_max}, the finger recess decides; see handrail/finger-recess"
 #   mend:
 #     - "a round rail, or a profile that is listed as graspable"
+#   tries: [eighths, round-rail]
 package checks.handrail.grip
 
 import data.figures.handrail.grip as figures

@@ -20,6 +20,7 @@
 #     none: "no handrail is shown; see handrail/required"
 #   mend:
 #     - "set the rail again, measured plumb from the line of the nosings"
+#   tries: [halves]
 package checks.handrail.height
 
 import data.figures.handrail.height as figures

@@ -19,6 +19,7 @@
 #     none: "no handrail is shown; see handrail/required"
 #   mend:
 #     - "brackets or a profile that stand out less: look at the clear space behind it again"
+#   tries: [quarters]
 package checks.handrail.projection
 
 import data.figures.handrail.projection as figures

@@ -22,6 +22,7 @@
 #     low: "the stair rises {rise}, a handrail is asked for from {rise_from}"
 #   mend:
 #     - "a handrail that can be grasped along the whole flight"
+#   tries: [handrail-sides, handrail]
 package checks.handrail.required
 
 import data.figures.handrail.required as figures

@@ -18,6 +18,7 @@
 #     hangers: "hangers carry the joists at the ledger"
 #     open: "whether hangers carry the joists at the ledger is not shown, which the check of hangers asks for"
 #   mend: ["joists that run over the whole beam", "hangers where joists end at a face"]
+#   tries: [halves]
 package checks.joists.bearing
 
 import data.figures.joists.bearing as figures

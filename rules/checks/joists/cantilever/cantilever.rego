@@ -35,6 +35,7 @@
 #   mend:
 #     - "the beam further out"
 #     - "a shorter joist, with the rim closer to the beam"
+#   tries: [beam-place, joist-size, joist-spacing, lumber-grade]
 package checks.joists.cantilever
 
 import data.figures.joists.cantilever as figures

@@ -19,6 +19,7 @@
 #   mend:
 #     - "deeper joists, or closer ones"
 #     - "guard posts that run down to footings of their own"
+#   tries: [joist-spacing, joist-size]
 package checks.joists.guard_joists
 
 import data.figures.joists.guard_joists as figures

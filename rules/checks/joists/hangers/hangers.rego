@@ -16,6 +16,7 @@
 #   exempt:
 #     bearing: "joists rest at the {where} instead"
 #   mend: ["hangers of the size of the joists, with every hole filled"]
+#   tries: [yes-no]
 package checks.joists.hangers
 
 import data.figures.joists.hangers as figures

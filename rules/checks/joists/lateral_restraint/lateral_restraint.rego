@@ -18,6 +18,7 @@
 #     beams: "restraint of the joists on the beams is {have}, accepted are {limit}"
 #     shallow: "blocking on the beams is {depth} deep, at least {limit} of the {joist} joist is asked for"
 #   mend: ["full-depth blocking between the joists on every beam, a rim joist nailed to every end"]
+#   tries: [accepted-word]
 package checks.joists.lateral_restraint
 
 import data.figures.joists.lateral_restraint as figures

@@ -19,6 +19,7 @@
 #   exempt:
 #     stocky: "joists {depth} deep and {thickness} thick are asked for no blocking"
 #   mend: ["a row of blocking in the middle of the span"]
+#   tries: [midspan-blocking, beam-place]
 package checks.joists.midspan_blocking
 
 import data.figures.joists.midspan_blocking as figures

@@ -16,6 +16,7 @@
 #   exempt:
 #     straight: "hangers on the skew may be straight ones"
 #   mend: ["hangers skewed to the angle by their maker"]
+#   tries: [skewed-hangers]
 package checks.joists.skewed_hangers
 
 import data.figures.joists.skewed_hangers as figures

@@ -37,6 +37,7 @@
 #     - "joists closer together"
 #     - "deeper joists"
 #     - "a beam closer to the house, or one more beam"
+#   tries: [joist-spacing, joist-size, beam-place, lumber-grade]
 package checks.joists.span
 
 import data.figures.joists.span as figures

@@ -14,6 +14,7 @@
 #     outside: "stated {what} is {stated}, the plan gives {derived}, apart by {have}"
 #     within: "stated {what} is {stated}, the plan gives {derived}"
 #   mend: ["the drawing corrected, and the member checked at the larger of the two"]
+#   tries: []
 package checks.joists.stated_span
 
 import data.figures.joists.stated_span as figures

@@ -15,6 +15,7 @@
 #     within: "joists with fewer than two supports: {have}"
 #   mend:
 #     - "a beam that reaches below every joist, or runs across them"
+#   tries: []
 package checks.joists.support
 
 import data.figures.joists.support as figures

@@ -15,6 +15,7 @@
 #   exempt:
 #     none: "no joist lies on a beam"
 #   mend: ["a listed tie at every joist and beam"]
+#   tries: [yes-no]
 package checks.joists.ties
 
 import data.figures.joists.ties as figures

@@ -16,6 +16,7 @@
 #     outside: "the walk of {walked} misses its start by {have}, the limit is {limit}"
 #     within: "the walk of {walked} misses its start by {have}"
 #   mend: ["the legs measured again, the one cut at an angle first"]
+#   tries: []
 package checks.layout.closure
 
 import data.figures.layout.closure as figures

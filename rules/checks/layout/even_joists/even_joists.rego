@@ -18,6 +18,7 @@
 #     listed: "every joist is listed by its place"
 #     few: "two joists have no bay left over"
 #   mend: ["equal bays", "the layout started at the other end, or from the middle"]
+#   tries: [equal-bays, joist-spacing]
 package checks.layout.even_joists
 
 import data.figures.layout.even_joists as figures

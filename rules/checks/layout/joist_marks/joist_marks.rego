@@ -18,6 +18,7 @@
 #     few: "the {on} has {missing} marks fewer than the layout"
 #     many: "the {on} has {extra} marks more than the layout"
 #   mend: ["all marks pulled again from one end, the same end on ledger and rim"]
+#   tries: []
 package checks.layout.joist_marks
 
 import data.figures.layout.joist_marks as figures

@@ -15,6 +15,7 @@
 #     outside: "heights differ by {have} over {distance}, the limit is {limit}"
 #     within: "heights differ by {have} over {distance}"
 #   mend: ["posts or beam shimmed or trimmed before the boards go down"]
+#   tries: []
 package checks.layout.level
 
 import data.figures.layout.level as figures

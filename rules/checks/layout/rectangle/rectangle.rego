@@ -29,6 +29,7 @@
 #   mend:
 #     - "opposite sides made equal first"
 #     - "then one side slid along itself until the diagonals agree"
+#   tries: []
 package checks.layout.rectangle
 
 import data.figures.layout.rectangle as figures

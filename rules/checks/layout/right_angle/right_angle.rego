@@ -19,6 +19,7 @@
 #     between: "diagonal is {diagonal}, off {square} by {have}, outside the working target of {limit}, inside the outer limit of {outer}"
 #     impossible: "the two legs and the diagonal make no triangle: one of them was misread"
 #   mend: ["the far corner moved along the rim until the diagonal measures what it should"]
+#   tries: []
 package checks.layout.right_angle
 
 import data.figures.layout.right_angle as figures

@@ -16,6 +16,7 @@
 #   mend:
 #     - "measure the drops at the edges and the height again, from the finished decking"
 #     - "show where the ground lies that deep or that high, as grade_at"
+#   tries: []
 package checks.layout.surface_height
 
 import data.figures.layout.surface_height as figures

@@ -17,6 +17,7 @@
 #   exempt:
 #     bare: "the ledger is fastened to a {wall}"
 #   mend: ["the cladding cut out behind the ledger, and flashing over the cut"]
+#   tries: [yes-no]
 package checks.ledger.cladding
 
 import data.figures.ledger.cladding as figures

@@ -12,6 +12,7 @@
 #   messages:
 #     outside: "the gap behind the ledger is {have}, the limit is {limit}"
 #   mend: ["packers or washers that keep the ledger off the wall"]
+#   tries: [sixteenths]
 package checks.ledger.drainage_gap
 
 import data.figures.ledger.drainage_gap as figures

@@ -30,6 +30,7 @@
 #   exempt:
 #     single: "the fasteners stand in one row"
 #   mend: ["rows moved to the distances that the set gives", "a deeper ledger, so that both rows fit"]
+#   tries: [yes-no, quarters]
 package checks.ledger.fastener_placement
 
 import data.figures.ledger.fastener_placement as figures

@@ -26,6 +26,7 @@
 #   exempt:
 #     fastener: "the table is not for a {fastener}"
 #   mend: ["fasteners closer together", "through-bolts instead of lag screws", "a beam closer to the house, so that the ledger carries less"]
+#   tries: [fastener-spacing]
 package checks.ledger.fastener_spacing
 
 import data.figures.ledger.fastener_spacing as figures

@@ -19,6 +19,7 @@
 #   exempt:
 #     listed: "a {fastener} follows its own listing: {listing}"
 #   mend: ["lag screws or through-bolts of the accepted diameter", "fasteners with a listing for ledgers, shown with its spacing"]
+#   tries: [ledger-screws, eighths]
 package checks.ledger.fastener_type
 
 import data.figures.ledger.fastener_type as figures

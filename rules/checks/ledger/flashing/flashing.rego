@@ -13,6 +13,7 @@
 #     outside: "the ledger has no flashing"
 #     within: "the ledger has flashing"
 #   mend: ["flashing that laps over the ledger and runs up behind the cladding"]
+#   tries: [yes-no]
 package checks.ledger.flashing
 
 import data.figures.ledger.flashing as figures

@@ -15,6 +15,7 @@
 #   exempt:
 #     untreated: "the ledger is not treated"
 #   mend: ["copper, stainless steel or a plastic made for treated lumber", "a membrane between flashing and lumber"]
+#   tries: [flashing-metal]
 package checks.ledger.flashing_metal
 
 import data.figures.ledger.flashing_metal as figures

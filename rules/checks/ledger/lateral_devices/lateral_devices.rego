@@ -21,6 +21,7 @@
 #     ends: "the nearest lateral device is {have} from the end of the deck, the limit is {limit}"
 #     penetration: "the screws of the lateral devices go {have} into the house framing, the limit is {limit}"
 #   mend: ["listed tension ties from the deck joists to the floor of the house, in one of the two arrangements"]
+#   tries: [lateral-devices, whole-inches]
 package checks.ledger.lateral_devices
 
 import data.figures.ledger.lateral_devices as figures

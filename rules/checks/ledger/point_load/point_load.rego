@@ -13,6 +13,7 @@
 #     outside: "a {have} rests on the ledger: an engineer is needed"
 #     within: "a {have} rests on the ledger"
 #   mend: ["a post of its own below the load"]
+#   tries: []
 package checks.ledger.point_load
 
 import data.figures.ledger.point_load as figures

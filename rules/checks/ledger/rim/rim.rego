@@ -22,6 +22,7 @@
 #   exempt:
 #     wall: "the ledger is fastened to {wall}"
 #   mend: ["the rim repaired or doubled before the ledger goes on", "a freestanding deck with its own beam and posts along the house"]
+#   tries: []
 package checks.ledger.rim
 
 import data.figures.ledger.rim as figures

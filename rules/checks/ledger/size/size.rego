@@ -13,6 +13,7 @@
 #     outside: "ledger is {have}, accepted are {limit}"
 #     within: "ledger is {have}"
 #   mend: ["a deeper ledger, usually as deep as the joists"]
+#   tries: [ledger-size]
 package checks.ledger.size
 
 import data.figures.ledger.size as figures

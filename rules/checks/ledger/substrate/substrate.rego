@@ -26,6 +26,7 @@
 #   mend:
 #     - "a freestanding deck with its own beam and posts along the house"
 #     - "the ledger on the house rim itself, with the veneer or cladding taken off"
+#   tries: []
 package checks.ledger.substrate
 
 import data.figures.ledger.substrate as figures

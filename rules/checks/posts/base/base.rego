@@ -18,6 +18,7 @@
 #     loose: "the foot of the post is not held against moving sideways"
 #     embedment: "post is set {have} deep, the limit is {limit}"
 #   mend: ["a listed post base, anchored in the concrete", "the post set deeper"]
+#   tries: [yes-no, post-standoff, whole-inches]
 package checks.posts.base
 
 import data.figures.posts.base as figures

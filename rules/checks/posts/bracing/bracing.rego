@@ -23,6 +23,8 @@
 #     middle: "posts at the ends of the beam are braced, this one stands between them"
 #     decking: "boards at {angle} brace the deck"
 #   mend: ["knee braces at 45 degrees, bolted at both ends"]
+#   tries: [both-braces]
+#   asks: true
 package checks.posts.bracing
 
 import data.figures.posts.bracing as figures

@@ -18,6 +18,7 @@
 #     bolts: "{have} bolts join beam and post, at least {limit} are asked for"
 #     diameter: "bolts between beam and post are {have}, the limit is {limit}"
 #   mend: ["a post cap of the size of beam and post", "a notch that seats the beam, with two through-bolts and washers"]
+#   tries: [accepted-word, one-more, eighths]
 package checks.posts.cap
 
 import data.figures.posts.cap as figures

@@ -15,6 +15,7 @@
 #   exempt:
 #     free: "posts may stand without a footing"
 #   mend: ["a footing of the size that the load and the soil ask for"]
+#   tries: []
 package checks.posts.footing
 
 import data.figures.posts.footing as figures

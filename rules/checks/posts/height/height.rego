@@ -32,6 +32,7 @@
 #   exempt:
 #     material: "the post is of {material}, the table is for wood"
 #   mend: ["thicker posts", "posts closer together, so that each carries less", "footings that rise further above the ground"]
+#   tries: [post-size, another-post]
 package checks.posts.height
 
 import data.figures.posts.height as figures

@@ -15,6 +15,7 @@
 #   exempt:
 #     whole: "no ply is joined over the post"
 #   mend: ["a thicker post under the joint"]
+#   tries: [post-size]
 package checks.posts.joint_post
 
 import data.figures.posts.joint_post as figures

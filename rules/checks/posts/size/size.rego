@@ -15,6 +15,7 @@
 #   exempt:
 #     material: "the post is of {material}, the sizes are for wood"
 #   mend: ["thicker posts"]
+#   tries: [post-size]
 package checks.posts.size
 
 import data.figures.posts.size as figures

@@ -15,6 +15,7 @@
 #     weighed: "a {what} of {weight} stands on the deck: outside the prescriptive tables, a licensed engineer is needed"
 #     other: "what stands there is {what}"
 #   mend: ["a design by a licensed engineer for what stands there"]
+#   tries: []
 package checks.scope.hot_tub
 
 import data.figures.scope.hot_tub as figures

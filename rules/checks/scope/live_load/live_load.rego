@@ -18,6 +18,7 @@
 #     beyond: "live load is {have}, the tables end at {limit}: a licensed engineer is needed"
 #     covered: "live load is {have}, the tables end at {limit}"
 #   mend: ["the live load of the adopted code"]
+#   tries: [load]
 package checks.scope.live_load
 
 import data.figures.scope.live_load as figures

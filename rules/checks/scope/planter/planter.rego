@@ -15,6 +15,7 @@
 #     weighed: "a {what} of {weight} stands on the deck: outside the prescriptive tables, a licensed engineer is needed"
 #     other: "what stands there is {what}"
 #   mend: ["a design by a licensed engineer for what stands there"]
+#   tries: []
 package checks.scope.planter
 
 import data.figures.scope.planter as figures

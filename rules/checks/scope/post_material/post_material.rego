@@ -16,6 +16,7 @@
 #   exempt:
 #     lumber: "the post is of {species}"
 #   mend: ["a design by a licensed engineer for posts, bases and caps", "posts of wood"]
+#   tries: []
 package checks.scope.post_material
 
 import data.figures.scope.post_material as figures

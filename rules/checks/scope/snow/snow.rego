@@ -13,6 +13,7 @@
 #     outside: "ground snow load is {have}, the tables end at {limit}: a licensed engineer is needed"
 #     within: "ground snow load is {have}, the tables end at {limit}"
 #   mend: ["a design by a licensed engineer for the snow of the place"]
+#   tries: []
 package checks.scope.snow
 
 import data.figures.scope.snow as figures

@@ -15,6 +15,7 @@
 #     within: "the soil bears {have}, the tables start at {limit}"
 #     kind: "the soil is {have}: outside the prescriptive tables, a licensed engineer is needed"
 #   mend: ["a report on the soil, and a design by a licensed engineer"]
+#   tries: []
 package checks.scope.soil
 
 import data.figures.scope.soil as figures

@@ -15,6 +15,7 @@
 #     weighed: "the framing carries another deck ({what}) of {weight}: outside the prescriptive tables, a licensed engineer is needed"
 #     other: "what stands there is {what}"
 #   mend: ["a design by a licensed engineer for what stands there"]
+#   tries: []
 package checks.scope.stacked_platform
 
 import data.figures.scope.stacked_platform as figures

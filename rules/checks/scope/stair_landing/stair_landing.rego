@@ -15,6 +15,7 @@
 #     weighed: "a stair landing of {weight} stands on the framing: outside the prescriptive tables, a licensed engineer is needed"
 #     other: "what stands there is {what}"
 #   mend: ["a design by a licensed engineer for what stands there"]
+#   tries: []
 package checks.scope.stair_landing
 
 import data.figures.scope.stair_landing as figures

@@ -13,6 +13,7 @@
 #     outside: "the surface lies {have} above the ground, the set ends at {limit}: an engineer is needed"
 #     within: "the surface lies {have} above the ground, the set ends at {limit}"
 #   mend: ["a design by an engineer"]
+#   tries: []
 package checks.scope.surface_height
 
 import data.figures.scope.surface_height as figures

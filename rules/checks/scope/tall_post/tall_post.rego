@@ -13,6 +13,7 @@
 #     outside: "the post is {have} high, the tables end at {limit}: a licensed engineer is needed"
 #     within: "the post is {have} high, the tables end at {limit}"
 #   mend: ["a design by a licensed engineer for posts and bracing"]
+#   tries: []
 package checks.scope.tall_post
 
 import data.figures.scope.tall_post as figures

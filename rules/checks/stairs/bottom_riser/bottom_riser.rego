@@ -17,6 +17,7 @@
 #     only: "the flight has one riser, there is nothing to compare it with"
 #   mend:
 #     - "take finishes that are still to come into account at the bottom cut"
+#   tries: []
 package checks.stairs.bottom_riser
 
 import data.figures.stairs.bottom_riser as figures

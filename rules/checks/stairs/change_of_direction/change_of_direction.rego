@@ -17,6 +17,7 @@
 #     turns: "the stair turns between its flights, by {turn} where it turns most"
 #   mend:
 #     - "a landing on which the stair turns"
+#   tries: []
 package checks.stairs.change_of_direction
 
 import data.figures.stairs.change_of_direction as figures

@@ -19,6 +19,7 @@
 #   exempt: {}
 #   mend:
 #     - "another number of risers, or another tread depth"
+#   tries: [treads, risers]
 package checks.stairs.comfort
 
 import data.figures.stairs.comfort as figures

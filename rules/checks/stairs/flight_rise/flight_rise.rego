@@ -14,6 +14,7 @@
 #   exempt: {}
 #   mend:
 #     - "a landing between two flights"
+#   tries: []
 package checks.stairs.flight_rise
 
 import data.figures.stairs.flight_rise as figures

@@ -15,6 +15,7 @@
 #     sky: "the stair is open to the sky"
 #   mend:
 #     - "start the stair further out from what is above it"
+#   tries: []
 package checks.stairs.headroom
 
 import data.figures.stairs.headroom as figures

@@ -21,6 +21,7 @@
 #     few_use: "the flight below has {risers} risers, no door swings over it, and its use is {use}; up to {few} no landing is asked for"
 #   mend:
 #     - "a deeper landing"
+#   tries: [whole-inches]
 package checks.stairs.landing
 
 import data.figures.stairs.landing as figures

@@ -20,6 +20,7 @@
 #     slight: "the stair turns by {turn} on the landing ({where}), the width counts from {turn_from}"
 #   mend:
 #     - "a landing as deep as the stair is wide"
+#   tries: [whole-inches]
 package checks.stairs.landing_by_width
 
 import data.figures.stairs.landing_by_width as figures

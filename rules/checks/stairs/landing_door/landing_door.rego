@@ -17,6 +17,7 @@
 #     none: "no door is described at the landing ({where})"
 #   mend:
 #     - "a deeper landing, or a door that opens the other way"
+#   tries: [whole-inches]
 package checks.stairs.landing_door
 
 import data.figures.stairs.landing_door as figures

@@ -16,6 +16,7 @@
 #     framed: "no slope is described for the landing ({where}), and it does not lie on the ground"
 #   mend:
 #     - "a flatter landing, with a drain or a gap where water must go"
+#   tries: [landing-slope]
 package checks.stairs.landing_slope
 
 import data.figures.stairs.landing_slope as figures

@@ -21,6 +21,7 @@
 #     few_use: "the flight below has {risers} risers, no door swings over it, and its use is {use}; up to {few} no landing is asked for"
 #   mend:
 #     - "a landing as wide as the stair"
+#   tries: [whole-inches]
 package checks.stairs.landing_width
 
 import data.figures.stairs.landing_width as figures

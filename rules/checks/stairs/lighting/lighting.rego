@@ -16,6 +16,7 @@
 #     not_asked: "this set asks for no light on the stair"
 #   mend:
 #     - "a light at the top landing, switched from inside the house or by itself"
+#   tries: [yes-no]
 package checks.stairs.lighting
 
 import data.figures.stairs.lighting as figures

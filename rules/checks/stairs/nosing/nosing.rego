@@ -19,6 +19,7 @@
 #     deep: "tread depth is {tread}, from {not_from} no nosing is asked for"
 #   mend:
 #     - "treads of another width on the same stringers"
+#   tries: [nosing]
 package checks.stairs.nosing
 
 import data.figures.stairs.nosing as figures

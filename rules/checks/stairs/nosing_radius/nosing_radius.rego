@@ -15,6 +15,7 @@
 #   exempt: {}
 #   mend:
 #     - "ease the edge again"
+#   tries: [sixteenths]
 package checks.stairs.nosing_radius
 
 import data.figures.stairs.nosing_radius as figures

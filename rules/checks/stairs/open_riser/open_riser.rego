@@ -18,6 +18,7 @@
 #     low: "the highest opening is {above} above grade, openings are limited above {trigger}"
 #   mend:
 #     - "riser boards, or a strip below each tread that narrows the opening"
+#   tries: [eighths, closed-risers]
 package checks.stairs.open_riser
 
 import data.figures.stairs.open_riser as figures

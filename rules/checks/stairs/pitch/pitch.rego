@@ -18,6 +18,7 @@
 #   exempt: {}
 #   mend:
 #     - "deeper treads or lower risers"
+#   tries: [treads, risers]
 package checks.stairs.pitch
 
 import data.figures.stairs.pitch as figures

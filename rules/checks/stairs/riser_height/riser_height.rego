@@ -20,6 +20,7 @@
 #   exempt: {}
 #   mend:
 #     - "another number of risers: with one more each becomes lower, and the stair one tread longer"
+#   tries: [risers]
 package checks.stairs.riser_height
 
 import data.figures.stairs.riser_height as figures

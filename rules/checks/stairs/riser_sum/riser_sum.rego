@@ -16,6 +16,7 @@
 #     not_measured: "risers were not measured one by one"
 #   mend:
 #     - "measure every riser again, and the total rise beside them"
+#   tries: []
 package checks.stairs.riser_sum
 
 import data.figures.stairs.riser_sum as figures

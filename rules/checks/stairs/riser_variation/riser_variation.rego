@@ -24,6 +24,7 @@
 #   mend:
 #     - "divide the total rise by the number of risers again, with tread thickness and finish to come taken off the bottom cut"
 #     - "level the landing across the stair, or set a level pad in it"
+#   tries: [landing-slope]
 package checks.stairs.riser_variation
 
 import data.figures.stairs.riser_variation as figures

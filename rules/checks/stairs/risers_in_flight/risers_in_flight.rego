@@ -15,6 +15,7 @@
 #   exempt: {}
 #   mend:
 #     - "a landing that divides the flight, or a ramp in place of a single riser"
+#   tries: [risers]
 package checks.stairs.risers_in_flight
 
 import data.figures.stairs.risers_in_flight as figures

@@ -14,6 +14,7 @@
 #   exempt: {}
 #   mend:
 #     - "treads or nosing strips of a listed class"
+#   tries: [accepted-word]
 package checks.stairs.slip_class
 
 import data.figures.stairs.slip_class as figures

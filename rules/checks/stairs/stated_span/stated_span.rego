@@ -14,6 +14,7 @@
 #     outside: "the stringers are stated to span {stated}, steps and supports give {derived}: {have} apart, the limit is {limit}"
 #   mend:
 #     - "the drawing corrected, or the support between drawn that makes the span what is written"
+#   tries: []
 package checks.stairs.stated_span
 
 import data.figures.stairs.stated_span as figures

@@ -19,6 +19,7 @@
 #     other: "stringers are {kind}, the set gives a size for wood"
 #   mend:
 #     - "stock of a larger size"
+#   tries: [stringer-size]
 package checks.stairs.stringer_size
 
 import data.figures.stairs.stringer_size as figures

@@ -19,6 +19,7 @@
 #   exempt: {}
 #   mend:
 #     - "more stringers"
+#   tries: [stringer-count, stringer-spacing]
 package checks.stairs.stringer_spacing
 
 import data.figures.stairs.stringer_spacing as figures

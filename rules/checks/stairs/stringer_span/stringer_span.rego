@@ -18,6 +18,7 @@
 #   mend:
 #     - "a support under the stringers between their ends"
 #     - "solid stringers instead of cut ones"
+#   tries: [stringer-kind, stringer-support, stringer-size]
 package checks.stairs.stringer_span
 
 import data.figures.stairs.stringer_span as figures

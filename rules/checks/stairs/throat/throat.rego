@@ -16,6 +16,7 @@
 #     uncut: "stringers are {kind}, no notch is cut into them"
 #   mend:
 #     - "deeper stock, or solid stringers"
+#   tries: [stringer-size, treads, risers]
 package checks.stairs.throat
 
 import data.figures.stairs.throat as figures

@@ -16,6 +16,7 @@
 #     single: "the total rise comes from one place only, there is nothing to compare it with"
 #   mend:
 #     - "measure again from the finished decking to the finished landing, where the stair lands"
+#   tries: []
 package checks.stairs.total_rise
 
 import data.figures.stairs.total_rise as figures

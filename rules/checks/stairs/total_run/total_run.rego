@@ -14,6 +14,7 @@
 #     outside: "the total run is stated as {stated}, the treads give {derived}: {have} apart, the limit is {limit}"
 #   mend:
 #     - "count the treads again, and write the run that they come to"
+#   tries: []
 package checks.stairs.total_run
 
 import data.figures.stairs.total_run as figures

@@ -16,6 +16,7 @@
 #     not_counted: "treads are not counted in the description"
 #   mend:
 #     - "count again, and say whether the top tread lies flush with the deck"
+#   tries: [tread-count]
 package checks.stairs.tread_count
 
 import data.figures.stairs.tread_count as figures

@@ -22,6 +22,7 @@
 #   exempt: {}
 #   mend:
 #     - "treads of another depth: the stair becomes longer or shorter by as much on every tread"
+#   tries: [treads]
 package checks.stairs.tread_depth
 
 import data.figures.stairs.tread_depth as figures

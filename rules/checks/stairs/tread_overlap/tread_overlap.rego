@@ -16,6 +16,7 @@
 #     closed: "risers are closed, an overlap is asked for with open ones"
 #   mend:
 #     - "treads of another width on the same stringers"
+#   tries: [nosing]
 package checks.stairs.tread_overlap
 
 import data.figures.stairs.tread_overlap as figures

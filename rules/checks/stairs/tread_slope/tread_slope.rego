@@ -14,6 +14,7 @@
 #   exempt: {}
 #   mend:
 #     - "set the treads flatter: a gap between boards sheds water as well"
+#   tries: [tread-slope]
 package checks.stairs.tread_slope
 
 import data.figures.stairs.tread_slope as figures

@@ -19,6 +19,7 @@
 #     other: "treads are of {material}, the set gives a thickness for wood"
 #   mend:
 #     - "thicker treads, more stringers, or riser boards"
+#   tries: [sixteenths]
 package checks.stairs.tread_thickness
 
 import data.figures.stairs.tread_thickness as figures

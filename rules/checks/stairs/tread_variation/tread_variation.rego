@@ -16,6 +16,7 @@
 #   exempt: {}
 #   mend:
 #     - "set the treads again from one end with the same depth"
+#   tries: []
 package checks.stairs.tread_variation
 
 import data.figures.stairs.tread_variation as figures

@@ -14,6 +14,7 @@
 #   exempt: {}
 #   mend:
 #     - "a wider stair: look at the spacing of the stringers again"
+#   tries: [whole-inches]
 package checks.stairs.width
 
 import data.figures.stairs.width as figures

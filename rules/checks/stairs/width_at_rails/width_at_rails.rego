@@ -17,6 +17,7 @@
 #     no_rail: "no handrail is shown"
 #   mend:
 #     - "brackets or a profile that stand out less, or a wider stair"
+#   tries: [halves]
 package checks.stairs.width_at_rails
 
 import data.figures.stairs.width_at_rails as figures

@@ -16,6 +16,7 @@
 #     half: "winders in more than a quarter turn: {have}, the limit is {limit}"
 #   mend:
 #     - "fewer winders in the turn, or a landing in their place"
+#   tries: []
 package checks.stairs.winder_count
 
 import data.figures.stairs.winder_count as figures

@@ -16,6 +16,7 @@
 #     walkline: "winders are {have} deep at the walkline, the limit is {limit}"
 #   mend:
 #     - "fewer winders in the turn, or a landing in their place"
+#   tries: [quarters]
 package checks.stairs.winders
 
 import data.figures.stairs.winders as figures

@@ -18,7 +18,7 @@ type entry struct {
 }
 
 const (
-	entrySize = 7.5
+	entrySize = small
 	entryGap  = 3.5
 	// headingSize is that of the letters of headings.
 	headingSize = 8.5

@@ -8,9 +8,13 @@ import (
 	"testing"
 
 	"plumbrule/checker"
+	"plumbrule/checker/compare/json"
+	"plumbrule/checker/compare/text"
 	"plumbrule/checker/packet/html"
 	"plumbrule/checker/report"
 	"plumbrule/checker/result"
+	"plumbrule/checker/source"
+	"plumbrule/schema"
 )
 
 // listedDeck has boards and treads that go by their listing; only the boards
@@ -40,13 +44,13 @@ func answersOf(t *testing.T, set, check, text string) []result.Result {
 // A limit that the design states of a product is no figure of any set: neither
 // clause nor source nor status of one stands beside it.
 func TestListedLimitIsNoFigureOfTheSet(t *testing.T) {
-	text := fmt.Sprintf(listedDeck, "16 in", "composite")
+	deck := fmt.Sprintf(listedDeck, "16 in", "composite")
 	for check, sets := range map[string][]string{
 		"decking/joist-spacing":   {"irc-2018", "irc-2021", "irc-2024", "new-zealand", "australia-ncc-2022"},
 		"stairs/stringer-spacing": {"common-practice", "dca6-2012", "canada-nbc-2020", "ca-on"},
 	} {
 		for _, set := range sets {
-			list := answersOf(t, set, check, text)
+			list := answersOf(t, set, check, deck)
 			if len(list) != 1 || list[0].Outcome != result.Outside {
 				t.Errorf("%s %s: %+v", set, check, list)
 				continue
@@ -104,6 +108,13 @@ func TestEveryFormatCitesTheListing(t *testing.T) {
 			t.Errorf("%s cites the table of wood boards", name)
 		}
 	}
+	doc, err := source.Read("report.json", []byte(told["json"]))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, p := range schema.Validate("report", doc) {
+		t.Errorf("the JSON report does not fit its schema: %s: %s", p.Pointer, p.Message)
+	}
 	if want := `"clause"`; strings.Contains(cutOut(told["json"], `"check": "decking/joist-spacing"`, `"fingerprint"`), want) {
 		t.Errorf("the JSON report gives a clause beside a listing")
 	}
@@ -116,20 +127,47 @@ func cutOut(text, from, to string) string {
 	return found
 }
 
+// Two revisions are compared by what they state, and the comparison cites it.
+func TestComparisonCitesTheListing(t *testing.T) {
+	was := checker.Input{Name: "was.deck.yaml", Data: fmt.Appendf(nil, listedDeck, "24 in", "composite")}
+	is := checker.Input{Name: "is.deck.yaml", Data: fmt.Appendf(nil, listedDeck, "16 in", "composite")}
+	r := checkerFor(t, "irc-2021").Compare(context.Background(), was, is)
+	var out, lines bytes.Buffer
+	if err := json.Revisions(&out, r); err != nil {
+		t.Fatal(err)
+	}
+	if err := text.Revisions(&lines, r, text.Options{Width: 400}); err != nil {
+		t.Fatal(err)
+	}
+	doc, err := source.Read("compare.json", out.Bytes())
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, p := range schema.Validate("compare", doc) {
+		t.Errorf("the comparison does not fit its schema: %s: %s", p.Pointer, p.Message)
+	}
+	if !strings.Contains(out.String(), `"product": "Fenboard 25, report 0123"`) {
+		t.Error("the JSON comparison does not name the product")
+	}
+	if !strings.Contains(lines.String(), "decking/joist-spacing Fenboard 25, report 0123: listed_max_spacing_diagonal, line 12") {
+		t.Errorf("the comparison does not cite the listing:\n%s", &lines)
+	}
+}
+
 // What is not wood is never held against a table of wood boards, whatever set
 // is asked; without a listing it waits for that alone.
 func TestOtherBoardsGoByTheirListingInEverySet(t *testing.T) {
 	for _, set := range everySet(t).Sets() {
 		for _, material := range []string{"composite", "pvc", "aluminum", "other"} {
-			text := fmt.Sprintf(listedDeck, "12 in", material)
-			list := answersOf(t, set.ID, "decking/joist-spacing", text)
+			deck := fmt.Sprintf(listedDeck, "12 in", material)
+			list := answersOf(t, set.ID, "decking/joist-spacing", deck)
 			if len(list) == 0 {
 				break // the set has no such check
 			}
 			if len(list) != 1 || list[0].Outcome != result.Within || list[0].Listing == nil {
 				t.Errorf("%s, %s: %+v", set.ID, material, list)
 			}
-			bare := strings.Replace(text, "      listed_max_spacing_diagonal: 12 in\n", "", 1)
+			bare := strings.Replace(deck, "      listed_max_spacing_diagonal: 12 in\n", "", 1)
 			list = answersOf(t, set.ID, "decking/joist-spacing", bare)
 			if len(list) != 1 || list[0].Outcome != result.NotShown || list[0].Needs != "platforms[].decking.listed_max_spacing_diagonal" {
 				t.Errorf("%s, %s without a listing: %+v", set.ID, material, list)

@@ -157,7 +157,7 @@ func TestTryRefuses(t *testing.T) {
 	for _, tt := range []struct{ name, file, old, fresh, want string }{
 		{"figure", "set.yaml", "7-1/2 in", "7-1/2", "set.yaml:21:20: "},
 		{"words that nothing says", "set.yaml", "# words: {building department: council, ", "words: {gutter: eaves, ", "set.yaml:14:9: no check of the set says \"gutter\""},
-		{"check unknown", "set.yaml", "office/stair-width", "office/stair-widht", "the nearest is office/stair-width"},
+		{"check unknown", "set.yaml", "office/stair-width", "office/stair-widht", "did you mean office/stair-width?"},
 		{"table", "tables/stair-widths.yaml", "cells: [36 in, 42 in, 48 in]", "cells: [36 in, 42 in]", "tables/stair-widths.yaml:"},
 		{"metadata", check, "consequence: workmanship", "consequence: none", "stair_width.rego:6:18: "},
 		{"topic of the program", check, "id: office/stair-width", "id: stairs/stair-width", `lies in the topic "stairs" of the program`},
@@ -205,8 +205,8 @@ func TestTryFixtureNames(t *testing.T) {
 	}
 	want := []string{
 		fixture + "inside.deck.yaml: the name of a fixture begins with within, outside, not-shown or does-not-apply",
-		"fixtures/stairs/riser-hight/outside.deck.yaml: the set has no check stairs/riser-hight; the nearest is stairs/riser-height",
-		"fixtures/stairs/riser-hight/within.deck.yaml: the set has no check stairs/riser-hight; the nearest is stairs/riser-height",
+		"fixtures/stairs/riser-hight/outside.deck.yaml: the set has no check stairs/riser-hight; did you mean stairs/riser-height?",
+		"fixtures/stairs/riser-hight/within.deck.yaml: the set has no check stairs/riser-hight; did you mean stairs/riser-height?",
 	}
 	if !slices.Equal(trial.Problems, want) {
 		t.Errorf("problems\n%s\nwant\n%s", strings.Join(trial.Problems, "\n"), strings.Join(want, "\n"))

@@ -221,7 +221,7 @@ func nearest(id string, set *ruleset.Set) string {
 		ids = append(ids, set.Checks[i].ID)
 	}
 	if near := catalog.Nearest(id, ids); near != "" {
-		return "; the nearest is " + near
+		return "; did you mean " + near + "?"
 	}
 	return ""
 }

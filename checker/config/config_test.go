@@ -97,7 +97,7 @@ func TestReadRefuses(t *testing.T) {
 		"reports: [Text]\n":                        "plumbrule.yaml:1:11: ",
 		"fail_on: structure\nfail_on: structure\n": "plumbrule.yaml:2:1: ",
 		"fail_on: [\n":                             "plumbrule.yaml:",
-		"":                                         "plumbrule.yaml:1:1: ",
+		"":                                         "plumbrule.yaml: the file is empty",
 	} {
 		_, err := config.Read("plumbrule.yaml", []byte(text))
 		if err == nil {

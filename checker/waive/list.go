@@ -82,7 +82,7 @@ func readWaiver(n *source.Node, checks *catalog.Catalog) (waiver, []*source.Erro
 	if check := checks.Find(w.check); check != nil {
 		w.check = check.ID
 	} else if near := catalog.Nearest(w.check, checks.IDs()); near != "" {
-		refuse("check", "there is no check %q; the nearest is %s", w.check, near)
+		refuse("check", "there is no check %q; did you mean %s?", w.check, near)
 	} else {
 		refuse("check", "there is no check %q", w.check)
 	}

@@ -256,7 +256,7 @@ func TestReadRefuses(t *testing.T) {
 		{"blank reason", "waivers:\n  - {check: stairs/rise, reason: \"  \", by: b}\n", "waivers.yaml:2:34: "},
 		{"blank by", "waivers:\n  - {check: stairs/rise, reason: r, by: \"\"}\n", "waivers.yaml:2:41: "},
 		{"no check", "waivers:\n  - {reason: r, by: b}\n", "waivers.yaml:2:5: "},
-		{"unknown check", "waivers:\n  - {check: stairs/rice" + who, `waivers.yaml:2:13: there is no check "stairs/rice"; the nearest is stairs/rise`},
+		{"unknown check", "waivers:\n  - {check: stairs/rice" + who, `waivers.yaml:2:13: there is no check "stairs/rice"; did you mean stairs/rise?`},
 		{"unknown key", "waivers:\n  - {check: stairs/rise, ends: 2026-01-01" + who, "waivers.yaml:2:26: "},
 		{"no such day", "waivers:\n  - {check: stairs/rise, until: 2026-02-30" + who, `waivers.yaml:2:33: "2026-02-30" is no day`},
 		{"another spelling of a day", "waivers:\n  - {check: stairs/rise, until: 31/01/2026" + who, "waivers.yaml:2:33: "},

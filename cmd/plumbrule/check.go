@@ -41,7 +41,7 @@ func newCheckCommand(env environment) *cobra.Command {
 		Example: "  plumbrule check fixtures/designs/ketch-point.deck.yaml\n" +
 			"  plumbrule check --set irc-2021 --report json=out.json --report text jobs/\n" +
 			"  plumbrule check --report letter=letter.md --report json=next.json --previous last.json jobs/heron.deck.yaml",
-		Args: named(1, 0, "designs: files, directories, or - for standard input"),
+		Args: named(0, "designs: files, directories, or - for standard input"),
 		RunE: func(cmd *cobra.Command, args []string) error { return check(cmd, env, flags, args) },
 	}
 	f := cmd.Flags()

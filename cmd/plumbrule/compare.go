@@ -38,7 +38,7 @@ func newCompareCommand(env environment) *cobra.Command {
 		Example: "  plumbrule compare fixtures/compare/before.deck.yaml fixtures/compare/after.deck.yaml\n" +
 			"  plumbrule compare --report markdown=remarks.md --report text jobs/heron.rev-a.deck.yaml jobs/heron.deck.yaml\n" +
 			"  plumbrule compare --sets irc-2018,irc-2021,us-mi fixtures/designs/ketch-point.deck.yaml",
-		Args: named(1, 2, "the old and the new revision, or with --sets one design"),
+		Args: named(2, "the old and the new revision, or with --sets one design"),
 		RunE: func(cmd *cobra.Command, args []string) error { return runCompare(cmd, env, flags, args) },
 	}
 	f := cmd.Flags()

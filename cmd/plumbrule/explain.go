@@ -27,7 +27,7 @@ func newExplainCommand(env environment) *cobra.Command {
 		Example: "  plumbrule explain stairs/riser-height\n" +
 			"  plumbrule explain joists/span fixtures/designs/alder-lane.deck.yaml\n" +
 			"  plumbrule explain stairs",
-		Args: named(1, 2, "a check, as stairs/riser-height, or a topic, as stairs"),
+		Args: named(2, "a check, as stairs/riser-height, or a topic, as stairs"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			c, err := checker.New(checker.Options{Sets: sets})
 			if err != nil {

@@ -20,7 +20,7 @@ func newSchemaCommand(env environment) *cobra.Command {
 			"  # yaml-language-server: $schema=design.schema.json      (first line of a design)\n\n" +
 			"Schemas: " + strings.Join(schema.Names(), ", "),
 		Example:   "  plumbrule schema design",
-		Args:      named(1, 1, "a schema, as design"),
+		Args:      named(1, "a schema, as design"),
 		ValidArgs: schema.Names(),
 		RunE: func(_ *cobra.Command, args []string) error {
 			if !slices.Contains(schema.Names(), args[0]) {

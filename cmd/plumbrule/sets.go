@@ -57,7 +57,7 @@ func newSetsShowCommand(env environment) *cobra.Command {
 		Use:     "show SET",
 		Short:   "Show every figure of a rule set with clause, status and source",
 		Example: "  plumbrule sets show irc-2021",
-		Args:    named(1, 1, "a rule set, by its id or file, as irc-2021"),
+		Args:    named(1, "a rule set, by its id or file, as irc-2021"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			library, err := checker.Library()
 			if err != nil {

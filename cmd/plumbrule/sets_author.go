@@ -23,7 +23,7 @@ func newSetsNewCommand(env environment) *cobra.Command {
 		Long: "Start a rule set of your own: a file with figures, a table, a check in Rego with its test, and\n" +
 			"fixtures. It works as it stands; replace what it says by what you want.",
 		Example: "  plumbrule sets new office",
-		Args:    named(1, 1, "a directory to make, whose name becomes that of the set"),
+		Args:    named(1, "a directory to make, whose name becomes that of the set"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			written, err := authoring.Start(args[0])
 			var disk *fs.PathError
@@ -52,7 +52,7 @@ func newSetsTestCommand(env environment) *cobra.Command {
 			"or does-not-apply.\n\n" +
 			"Exit codes: 0 nothing is wrong; 1 something is; 2 there is no such set.",
 		Example: "  plumbrule sets test office",
-		Args:    named(1, 1, "the directory of a rule set"),
+		Args:    named(1, "the directory of a rule set"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			trial, err := authoring.Try(cmd.Context(), asPath(args[0]), newSandbox())
 			switch {
@@ -120,7 +120,7 @@ func newSetsBundleCommand(env environment) *cobra.Command {
 			"  opa eval --bundle irc.tar.gz --input facts.json data.plumbrule.review.rows\n\n" +
 			"The bundle can be named as a set here too: plumbrule check --set irc.tar.gz DESIGN",
 		Example: "  plumbrule sets bundle irc-2021 -o irc.tar.gz",
-		Args:    named(1, 1, "a rule set, by its id or file, as irc-2021"),
+		Args:    named(1, "a rule set, by its id or file, as irc-2021"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if ext := filepath.Ext(file); ext != ".gz" && ext != ".tgz" {
 				return &usageError{cmd, fmt.Sprintf("name the file to write, something.tar.gz, with -o, not %q", file)}

@@ -33,12 +33,12 @@ func (e *usageError) Error() string {
 	return strings.Join(append(lines, "help:    "+e.cmd.CommandPath()+" --help"), "\n")
 }
 
-// named asks for at least so many arguments, and at most so many unless that is
-// 0, and says what they are.
-func named(least, most int, what string) cobra.PositionalArgs {
+// named asks for one argument at least, and at most so many unless that is 0, and
+// says what they are.
+func named(most int, what string) cobra.PositionalArgs {
 	return func(cmd *cobra.Command, args []string) error {
 		switch {
-		case len(args) < least:
+		case len(args) == 0:
 			return &usageError{cmd, "name " + what}
 		case most > 0 && len(args) > most:
 			return &usageError{cmd, fmt.Sprintf("too many arguments, from %q on", args[most])}

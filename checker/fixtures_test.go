@@ -58,6 +58,7 @@ func prepared(t testing.TB, p preparation) *checker.Checker {
 type limit struct {
 	design, set, field  string
 	inside, at, outside []string
+	undecided           []string // leave open what the check asks for next
 }
 
 // fixture is the folder of one check.
@@ -124,6 +125,8 @@ func readLimits(t *testing.T, dir string) []limit {
 				l.at = texts
 			case "outside":
 				l.outside = texts
+			case "undecided":
+				l.undecided = texts
 			default:
 				t.Fatalf("%s: unknown key %s", name, m.Key)
 			}
@@ -258,6 +261,12 @@ func TestLimits(t *testing.T) {
 				tried++
 				if list := with(t, &f, &l, data, value); !has(list, result.Outside) {
 					t.Errorf("%s: %s = %s is not outside", f.check, l.field, value)
+				}
+			}
+			for _, value := range l.undecided {
+				tried++
+				if list := with(t, &f, &l, data, value); has(list, result.Outside) || !has(list, result.NotShown) {
+					t.Errorf("%s: %s = %s does not leave it open", f.check, l.field, value)
 				}
 			}
 		}

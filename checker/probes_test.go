@@ -117,6 +117,12 @@ func limitProbes(t *testing.T, name string, data []byte, l limit) []probe {
 			probes = append(probes, designProbe(t, fmt.Sprintf("%s %s = %s", name, l.field, value), typed, fitting(kind.outside, kind.any)))
 		}
 	}
+	for _, value := range l.undecided {
+		typed := retype(t, l.design, data, l.field, value)
+		probes = append(probes, designProbe(t, fmt.Sprintf("%s %s = %s", name, l.field, value), typed, func(results []result.Result) bool {
+			return has(results, result.NotShown) && !has(results, result.Outside)
+		}))
+	}
 	return probes
 }
 

@@ -34,7 +34,7 @@ func equalBays(g *ground) [][]rung {
 	}
 	return single(change{
 		pointer: joists.Pointer, from: spelled(joists), to: even,
-		said: "joists in equal bays of at most " + spacing.Value.Text + " instead of " + spacing.Value.Text + " from one side",
+		said: "joists in equal bays of at most {} instead of {} from one side", values: []string{spacing.Value.Text, spacing.Value.Text},
 	})
 }
 
@@ -50,16 +50,19 @@ func blocked(g *ground) [][]rung {
 		return nil
 	}
 	middle := edit.Text(typed(round(far/2, whole().in(system), -1), system, beam.Text))
-	said := "a row of blocking at " + middle.Text
+	row := change{said: "a row of blocking at {}", values: []string{middle.Text}}
 	rows := []*source.Node{middle}
 	if blocking := joists.Member("blocking"); blocking != nil {
 		if old := blocking.Value.Member("rows_at"); old != nil && old.Value.Kind == source.Array {
 			rows = append(rows, old.Value.Items...)
-			return single(change{pointer: old.Value.Pointer, from: spelled(old.Value), to: list(rows), said: said})
+			row.pointer, row.from, row.to = old.Value.Pointer, spelled(old.Value), list(rows)
+			return single(row)
 		}
-		return single(change{pointer: blocking.Value.Pointer + "/rows_at", to: list(rows), said: said})
+		row.pointer, row.to = blocking.Value.Pointer+"/rows_at", list(rows)
+		return single(row)
 	}
-	return single(change{pointer: joists.Pointer + "/blocking", to: part(member("rows_at", list(rows))), said: said})
+	row.pointer, row.to = joists.Pointer+"/blocking", part(member("rows_at", list(rows)))
+	return single(row)
 }
 
 // skewed lists skewed hangers at one edge more.
@@ -75,7 +78,7 @@ func skewed(g *ground) [][]rung {
 		}
 		to := list(append([]*source.Node{edit.Text(edge.Text)}, at.Items...))
 		ladder = append(ladder, rung{changes: []change{{
-			pointer: at.Pointer, from: spelled(at), to: to, said: "skewed hangers at the edge " + edge.Text,
+			pointer: at.Pointer, from: spelled(at), to: to, said: "skewed hangers at the edge {}", values: []string{edge.Text},
 		}}})
 	}
 	return [][]rung{ladder}
@@ -132,7 +135,7 @@ func supported(g *ground) [][]rung {
 	middle := edit.Text(typed(round(depth*measure.Length(n)/2, whole().in(system), -1), system, ""))
 	return single(change{
 		pointer: stair.Member("stringers").Value.Pointer + "/supports_at", to: list([]*source.Node{middle}),
-		said: "a support under the stringers " + middle.Text + " from their top",
+		said: "a support under the stringers {} from their top", values: []string{middle.Text},
 	})
 }
 

@@ -61,7 +61,7 @@ func handrailed(g *ground) [][]rung {
 		}
 	}
 	free := change{pointer: stair.Pointer + "/clear_width_at_handrail", to: g.in("32 in", "900 mm")}
-	free.said = free.to.Text + " of clear width at it"
+	free.said, free.values = "{} of clear width at it", []string{free.to.Text}
 	return [][]rung{{{changes: []change{*one}}, {changes: []change{*one, free}}}}
 }
 
@@ -123,6 +123,9 @@ func guarded(g *ground) [][]rung {
 	return [][]rung{ladder}
 }
 
+// newGuardSaid tells a guard that is new to the design.
+const newGuardSaid = "{} edge with a guard {} high, balusters {} apart, posts {} every {} held down to the joists, listed for {}"
+
 // newGuard describes a guard in a design that has none, and puts it along an
 // edge: of the usual heights, the lowest first.
 func (g *ground) newGuard(edge *source.Node) []rung {
@@ -146,10 +149,12 @@ func (g *ground) newGuard(edge *source.Node) []rung {
 			member("mark", edit.Text("G1")), member("height", edit.Text(height)), member("infill", infill), member("posts", posts),
 			member("listed_load", g.in("200 lb", "0.9 kN")), member("infill_load", g.in("50 lb", "0.5 kN")),
 		)
-		said := keyOf(edge) + " edge with a guard " + height + " high, balusters " + infill.Members[1].Value.Text + " apart, posts " +
-			posts.Members[0].Value.Text + " every " + posts.Members[1].Value.Text + " held down to the joists, listed for " + guard.Members[4].Value.Text
+		values := []string{
+			keyOf(edge), height, infill.Members[1].Value.Text,
+			posts.Members[0].Value.Text, posts.Members[1].Value.Text, guard.Members[4].Value.Text,
+		}
 		ladder = append(ladder, rung{changes: []change{
-			{pointer: edge.Pointer + "/guard", to: edit.Text("G1"), said: said},
+			{pointer: edge.Pointer + "/guard", to: edit.Text("G1"), said: newGuardSaid, values: values},
 			{pointer: "/guards", to: &source.Node{Kind: source.Array, Items: []*source.Node{guard}}, silent: true},
 		}})
 	}
@@ -248,6 +253,6 @@ func closedRisers(g *ground) [][]rung {
 		return nil
 	}
 	c := replace(opening, "", edit.Text("closed"))
-	c.said = "closed risers instead of openings of " + opening.Text
+	c.said, c.values = "closed risers instead of openings of {}", []string{opening.Text}
 	return single(c)
 }

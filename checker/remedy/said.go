@@ -13,7 +13,7 @@ func Says(check string) []string {
 		return saidOfRails()[check]
 	case "ledger", "footings":
 		return saidOfSupports()[check]
-	case "joists", "beams", "posts", "decking", "engineering", "egress":
+	case "joists", "beams", "posts", "decking", "engineering", "egress", "layout", "scope", "lumber":
 		return saidOfFrame()[check]
 	}
 	return nil
@@ -49,7 +49,7 @@ func saidOfStairs() map[string][]string {
 		"stairs/riser-variation":  {"landing bottom slope along"},
 		"stairs/stringer-size":    {"stringers"},
 		"stairs/stringer-spacing": {"stringer spacing", "stringers"},
-		"stairs/stringer-span":    {"stringers"},
+		"stairs/stringer-span":    {"stringers", "a support under the stringers {} from their top"},
 		"stairs/throat":           {"a handrail {} high, round, {}", "risers", "stringers", "total run", "tread depth", "treads"},
 		"stairs/tread-count":      {"treads"},
 		"stairs/tread-depth":      {"total run", "tread depth"},
@@ -58,6 +58,9 @@ func saidOfStairs() map[string][]string {
 		"stairs/width":            {"stair width"},
 		"stairs/width-at-rails":   {"stair clear width at handrail"},
 		"stairs/winders":          {"winders narrowest tread depth", "winders tread depth at walkline"},
+		"stairs/risers-in-flight": {"risers"},
+		"stairs/slip-class":       {"tread slip class"},
+		"stairs/tread-slope":      {"tread slope"},
 	}
 }
 
@@ -68,7 +71,7 @@ func saidOfRails() map[string][]string {
 		"guards/opening":          {"infill opening"},
 		"guards/post-fixing":      {"posts fixing", "posts notched"},
 		"guards/post-spacing":     {"posts max spacing"},
-		"guards/required":         {"{} edge with guard {}"},
+		"guards/required":         {"{} edge with guard {}", newGuardSaid},
 		"guards/stair-height":     {"guard height"},
 		"guards/stair-opening":    {"guard opening"},
 		"guards/stair-required":   {"a guard on the stair {} high, with openings of {}"},
@@ -81,6 +84,8 @@ func saidOfRails() map[string][]string {
 		"handrail/height":         {"handrail height"},
 		"handrail/projection":     {"handrail projection"},
 		"handrail/required":       {"a handrail {} high, round, {}", "sides with a handrail"},
+		"guards/climbable":        {"infill"},
+		"guards/load":             {"guard listed load"},
 	}
 }
 
@@ -100,6 +105,7 @@ func saidOfSupports() map[string][]string {
 		"ledger/flashing-metal":     {"flashing material"},
 		"ledger/lateral-devices":    {"capacity of lateral devices", "lateral devices"},
 		"ledger/size":               {"ledger"},
+		"ledger/fastener-type":      {"fasteners type"},
 	}
 }
 
@@ -116,13 +122,13 @@ func saidOfFrame() map[string][]string {
 		"decking/gap":              {"gap between boards"},
 		"decking/joist-spacing":    {"board angle", "joist spacing"},
 		"egress/door-landing":      {"opening landing depth"},
-		"engineering/agreement":    {"beam", "beam from house", "joist spacing", "joists", "ledger", "outside joist", "rim joist"},
+		"engineering/agreement":    {"beam", "beam from house", "joist spacing", "joists", "ledger", "outside joist", "rim joist", "a support under the stringers {} from their top"},
 		"joists/bearing":           {"joists bearing at beams"},
 		"joists/cantilever":        {"beam from house", "joist spacing", "joists", "ledger", "outside joist", "rim joist"},
 		"joists/guard-joists":      {"joist spacing", "joists", "ledger", "outside joist", "rim joist"},
 		"joists/hangers":           {"hangers at ledger"},
 		"joists/lateral-restraint": {"lateral restraint at beams"},
-		"joists/midspan-blocking":  {"joists blocking"},
+		"joists/midspan-blocking":  {"joists blocking", "a row of blocking at {}"},
 		"joists/span":              {"beam from house", "joist spacing", "joists", "ledger", "outside joist", "rim joist"},
 		"joists/ties":              {"joists beam ties"},
 		"posts/base":               {"post bases that stand off and hold down instead of {}"},
@@ -131,5 +137,10 @@ func saidOfFrame() map[string][]string {
 		"posts/height":             {"posts"},
 		"posts/joint-post":         {"posts"},
 		"posts/size":               {"posts"},
+		"beams/support":            {"posts near both ends, at"},
+		"layout/even-joists":       {"joist spacing", "joists in equal bays of at most {} instead of {} from one side"},
+		"joists/skewed-hangers":    {"skewed hangers at the edge {}"},
+		"lumber/treatment":         {"framing treated"},
+		"scope/live-load":          {"site live load"},
 	}
 }

@@ -16,6 +16,7 @@
 #     within: "lumber {name} is {have}"
 #     neither: "lumber {name} is not treated, and {species} is not naturally durable"
 #     bare: "lumber {name} is neither treated nor naturally durable"
+#   tries: [yes-no]
 #   mend: ["preservative-treated lumber, or heartwood of a species that is naturally durable"]
 package checks.lumber.treatment
 

@@ -15,7 +15,7 @@ job: {title: Amber Court deck}
 site: {live_load: 60 psf, frost_depth: 12 in}
 platforms:
   - mark: A
-    support: freestanding
+    support: ledger
     measured_to: frame
     outline: {along_house: 12 ft, out_from_house: 10 ft}
     edges: {front: {drop: 20 in, drop_within_36_in: 20 in}}
@@ -75,7 +75,7 @@ func amendments() []amendment {
 		{"us-mi", "stairs/tread-depth", treads, []string{"9-1/64 in", "228.61 mm"}, []string{"9 in", "228.6 mm"}, []string{"8-63/64 in", "228.59 mm"},
 			"amended by Michigan, MCL 125.1513d; replaces 10 in (irc-2021 R311.7.5.2)"},
 		{"us-mi", "footings/depth", depth, []string{"42-1/64 in", "1066.81 mm"}, []string{"42 in", "1066.8 mm"}, []string{"41-63/64 in", "1066.79 mm"},
-			"amended by Michigan, Mich. Admin. Code R 408.30516; replaces 12 in (irc-2021 R403.1.4)"},
+			"added by Michigan, Mich. Admin. Code R 408.30516"},
 		{"us-wi", "guards/required", edgeDrop, []string{"23-63/64 in", "609.59 mm"}, []string{"24 in", "609.6 mm"}, []string{"24-1/64 in", "609.61 mm"},
 			"amended by Wisconsin, SPS 320-325 App. B sec. 13; replaces 30 in (irc-2021 R312.1.1)"},
 		{"us-wi", "handrail/height", railing, []string{"30-1/64 in", "762.01 mm"}, []string{"30 in", "762 mm"}, []string{"29-63/64 in", "761.99 mm"},

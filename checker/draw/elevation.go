@@ -308,7 +308,7 @@ func (p *planner) frontHeights(box geometry.Box, stated *measure.Length) {
 		if described, ok := p.p.Edges.Get(edge.Name); ok && described.Guard != nil {
 			for k := range p.deck.Guards {
 				if q := &p.deck.Guards[k]; words(q.Mark) == described.Guard.V && q.Height != nil {
-					list = append(list, stretch{from: p.at(box.Max.X, -q.Height.V), to: p.at(box.Max.X, 0), value: q.Height.V, after: "guard", optional: true})
+					list = append(list, stretch{from: p.at(box.Max.X, -q.Height.V), to: p.at(box.Max.X, 0), value: q.Height.V, after: f.say("guard"), optional: true})
 				}
 			}
 		}

@@ -331,7 +331,7 @@ func (p *planner) sectionChains(x, front measure.Length, g *model.Guard) {
 	}
 	var high []stretch
 	if g != nil {
-		high = append(high, stretch{from: p.at(front, -g.Height.V), to: p.at(front, 0), value: g.Height.V, after: "guard", optional: true})
+		high = append(high, stretch{from: p.at(front, -g.Height.V), to: p.at(front, 0), value: g.Height.V, after: f.say("guard"), optional: true})
 	}
 	far := geometry.Point{X: x, Y: front}
 	down := p.groundBelow(far, p.edgeAt(far))

@@ -159,7 +159,7 @@ func (f *flight) fact(st *stair, i int) Flight {
 	fact := Flight{
 		At: []string{f.at}, Stair: st.label, N: int64(i + 1), Of: int64(len(st.flights)),
 		Risers: f.risers, Treads: f.treads, TreadsExpected: f.expected(), Run: f.run(), UnitRise: f.unit,
-		Nosing: shown(s.Nosing), TreadDepth: f.depth, Use: shown(s.Use), Attached: st.attached(),
+		Nosing: shown(s.Nosing), TreadDepth: f.depth, Use: shown(s.Use), Attached: st.attached(), AttachedField: st.attachedField(),
 	}
 	least, greatest, m, n := extremes(f.heights)
 	fact.RiserMin, fact.RiserMax, fact.RiserMinN, fact.RiserMaxN = least, greatest, m, n

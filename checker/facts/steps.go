@@ -47,6 +47,18 @@ func between(a, b Length) *Length {
 	return of(apart(a.Value, b.Value), append(append([]string{}, a.At...), b.At...)...)
 }
 
+// attachedField is the field that would tell whether the platform that the
+// stair leaves hangs on the house, "" where that is shown.
+func (st *stair) attachedField() string {
+	switch {
+	case st.from == nil:
+		return st.wayMissing("")
+	case st.attached() == nil:
+		return "platforms[].support"
+	}
+	return ""
+}
+
 // attached tells whether the platform that the stair leaves hangs on the house.
 func (st *stair) attached() *Flag {
 	if st.from == nil {

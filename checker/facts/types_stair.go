@@ -49,6 +49,7 @@ type Flight struct {
 	Of                int64            `json:"of" doc:"how many flights the stair has"`
 	Use               *Words           `json:"use,omitempty" doc:"what the stair serves: main, secondary, service or accessible"`
 	Attached          *Flag            `json:"attached,omitempty" doc:"true where the stair leaves a platform that hangs on the house, false where that stands free"`
+	AttachedField     string           `json:"attached_field,omitempty" doc:"field that would show it, where it is not shown"`
 	Risers            *Count           `json:"risers,omitempty" doc:"risers of the flight"`
 	Treads            *Count           `json:"treads,omitempty" doc:"treads of the flight as described"`
 	TreadsExpected    *Count           `json:"treads_expected,omitempty" doc:"treads that the risers ask for"`

@@ -83,7 +83,7 @@ func assumptions(working []string) []string {
 
 // unread lists the values of the description that no check reads.
 func (b *builder) unread() Section {
-	s := Section{ID: "unread", Title: "Typed in and read by no check"}
+	s := Section{ID: "unread", Title: "Typed in and read by no check of any set"}
 	t := &Table{Caption: "Values that no check reads", Columns: []Column{{"Where", 2}, {"As typed", 2}, {"Line of the description", 1}}}
 	for i := range b.design.Unread {
 		u := &b.design.Unread[i]

@@ -26,11 +26,25 @@ func (s *search) file() {
 			remedy := result.Remedy{Changes: l.by.typed(s.design.Document), Clears: s.cleared(l)}
 			for _, k := range of.findings {
 				f := &s.design.Findings[k]
-				remedy.Text = l.by.text(of, s.design, &l.held.design, func(text string) string { return s.say(f.Set, text) })
+				remedy.Text = l.by.text(of, s.design, &l.held.design, func(text string) string { return s.say(f.Set, text) }) + s.burden(f)
 				f.Remedies = append(f.Remedies, remedy)
 			}
 		}
 	}
+}
+
+// burden remarks on a change to the structure of a platform that carries more
+// than the loads that checks reckon with.
+func (s *search) burden(f *result.Result) string {
+	if f.Consequence != result.Structure {
+		return ""
+	}
+	for node := s.design.Document.Find(first(f.At)); node != nil; node = node.Parent {
+		if m := node.Member("loads"); m != nil && len(m.Value.Items) > 0 {
+			return "; the loads described on the platform are not counted"
+		}
+	}
+	return ""
 }
 
 // chosen picks the changes for one subject: for each field one, those first that

@@ -99,7 +99,7 @@ type trial struct {
 func (s *search) add(of *subject) {
 	finding := of.worst(s.design)
 	about := s.options.About(finding.Check)
-	g := ground{doc: s.design.Document, finding: finding, system: s.design.System, accepted: about.Accepted, farthest: farthest(s.design, finding)}
+	g := ground{doc: s.design.Document, finding: finding, system: s.design.System, accepted: about.Accepted, faulty: faulty(s.design), farthest: farthest(s.design, finding)}
 	for _, kind := range about.Tries {
 		for _, move := range moves(kind) {
 			behind := -1
@@ -112,6 +112,17 @@ func (s *search) add(of *subject) {
 			}
 		}
 	}
+}
+
+// faulty lists where something is outside.
+func faulty(d *result.Design) []string {
+	var list []string
+	for i := range d.Findings {
+		if f := &d.Findings[i]; f.Outcome == result.Outside {
+			list = append(list, f.At...)
+		}
+	}
+	return list
 }
 
 // named says of which kind changes are.

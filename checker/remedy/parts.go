@@ -2,6 +2,7 @@ package remedy
 
 import (
 	"slices"
+	"strings"
 
 	"plumbrule/checker/edit"
 	"plumbrule/checker/measure"
@@ -98,6 +99,12 @@ func textOf(n *source.Node, key string) string {
 	return ""
 }
 
+// mends reports whether an element is itself to be mended: nobody should put up
+// a second one like it.
+func (g *ground) mends(n *source.Node) bool {
+	return slices.ContainsFunc(g.faulty, func(at string) bool { return at == n.Pointer || strings.HasPrefix(at, n.Pointer+"/") })
+}
+
 // guarded puts a guard that the design describes along an edge that has none.
 func guarded(g *ground) [][]rung {
 	edge := g.place()
@@ -113,7 +120,7 @@ func guarded(g *ground) [][]rung {
 	}
 	var ladder []rung
 	for _, item := range guards.Value.Items {
-		if mark := item.Member("mark"); mark != nil {
+		if mark := item.Member("mark"); mark != nil && !g.mends(item) {
 			ladder = append(ladder, rung{changes: []change{{
 				pointer: edge.Pointer + "/guard", from: textOf(edge, "guard"), to: edit.Text(mark.Value.Text),
 				said: "{} edge with guard {}", values: []string{keyOf(edge), mark.Value.Text},
@@ -124,7 +131,7 @@ func guarded(g *ground) [][]rung {
 }
 
 // newGuardSaid tells a guard that is new to the design.
-const newGuardSaid = "{} edge with a guard {} high, balusters {} apart, posts {} every {} held down to the joists, listed for {}"
+const newGuardSaid = "{} edge with a guard {} high, balusters {} apart, posts {} every {} held down to the joists, rated for {}"
 
 // newGuard describes a guard in a design that has none, and puts it along an
 // edge: of the usual heights, the lowest first.

@@ -16,6 +16,7 @@ type ground struct {
 	finding  *result.Result
 	system   measure.System
 	accepted []string       // words that the sets accept
+	faulty   []string       // pointers to what is outside in the design
 	farthest *result.Result // the finding at the same place that lies farthest outside
 }
 

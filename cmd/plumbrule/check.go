@@ -174,7 +174,7 @@ func readPrevious(name string) (items.Previous, error) {
 	}
 	data, err := os.ReadFile(name)
 	if err != nil {
-		return nil, fmt.Errorf("read the previous report: %w", err)
+		return nil, fmt.Errorf("read the previous report: %w; a first review has none, leave --previous out", err)
 	}
 	previous, err := json.ReadPrevious(data)
 	if err != nil {

@@ -192,7 +192,7 @@ func (p *printer) unread(d *result.Design) {
 	if len(d.Unread) == 0 || p.opts.Compact {
 		return
 	}
-	p.heading(fmt.Sprintf("typed in, read by no check (%d)", len(d.Unread)))
+	p.heading(fmt.Sprintf("typed in, read by no check of any set (%d)", len(d.Unread)))
 	for i := range d.Unread {
 		place := &d.Unread[i]
 		p.paragraph(detail, "", printable(fmt.Sprintf("%s:%d:%d: %s", d.File, place.Span.Start.Line, place.Span.Start.Column, content.PlaceName(d.Document, place))))

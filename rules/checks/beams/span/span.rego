@@ -28,7 +28,7 @@
 #     beyond_species: "species {species} is outside this table: an engineer is needed"
 #     beyond_grade: "grade {grade} is outside this table: an engineer is needed"
 #     beyond_size: "a beam of {size} is outside this table: an engineer is needed"
-#     beyond_load: "a load of {load} is outside this table: an engineer is needed"
+#     beyond_load: "this set holds no beam span for a load of {load}: the printed table or an engineer is needed"
 #     beyond_joists: "beam {beam} below joists that span {joists} is outside this table: an engineer is needed"
 #     beyond_sides: "joists reach beam {beam} from both sides, which is outside this table: an engineer is needed"
 #     beyond_cantilever: "joists reach past beam {beam} by {past} on a span of {joists}, which is outside this table: an engineer is needed"
@@ -38,7 +38,7 @@
 #     beyond_grade: "the set does not hold what the table says of grade {grade}; the printed table decides"
 #     beyond_size: "the set does not hold what the table says of a beam of {size}; the printed table decides"
 #     beyond_joists: "the set does not hold what the table says of beam {beam} below joists that span {joists}; the printed table decides"
-#   unmended: [beyond_species, beyond_grade, beyond_load]
+#   unmended: [beyond_species, beyond_grade, beyond_load, beyond_sides]
 #   mend:
 #     - "posts closer together, or one more post"
 #     - "a deeper beam, or one more ply"

@@ -10,6 +10,7 @@
 #   figures:
 #     min: {type: length, relation: at least, about: least depth of any footing}
 #     below_frost: {type: length, optional: true, relation: at least, about: how far below the frost depth a footing reaches}
+#     frost: {type: length, optional: true, relation: at least, about: "frost depth of the place, given instead of that of the site"}
 #     freestanding: {type: flag, optional: true, about: true where a freestanding deck reaches below frost as well}
 #     solid: {type: list, optional: true, about: ground on which a footing may stand above the frost depth}
 #   values: {beam: part, n: count, ground: words}
@@ -77,12 +78,21 @@ readings contains {
 
 readings contains {
 	"at": footing.depth.at, "have": footing.depth.value,
-	"figure": "below_frost", "limit": footing.frost_depth.value + figures.below_frost,
-	"outside": footing.depth.value < (footing.frost_depth.value + figures.below_frost), "say": "frost",
+	"figure": _by_frost, "limit": least,
+	"outside": footing.depth.value < least, "say": "frost",
 	"beam": footing.beam, "n": footing.n,
 } if {
 	some footing in _frozen
+	least := _frost(footing) + figures.below_frost
 }
+
+_by_frost := "frost" if figures.frost
+
+else := "below_frost"
+
+_frost(_) := figures.frost
+
+_frost(footing) := footing.frost_depth.value if not figures.frost
 
 exempt contains {"at": footing.at, "because": "solid", "beam": footing.beam, "n": footing.n, "ground": footing.soil.value} if {
 	some i in _solid
@@ -106,6 +116,7 @@ unknown contains {"at": footing.at, "needs": "platforms[].footings.depth"} if {
 }
 
 unknown contains {"at": input.site.at, "needs": "site.frost_depth"} if {
+	not figures.frost
 	some footing in _frozen
 	not footing.frost_depth
 }

@@ -102,3 +102,17 @@ test_no_subject_no_check if {
 	depth.applies with input as {"footings": [_footing(1)]}
 	_said([]) == _reading(set())
 }
+
+# Where the set gives the frost depth of its place, that of the site does not
+# count and is not asked for.
+test_frost_depth_of_the_place if {
+	place := object.union(_figures, {"frost": 42 * _inch})
+	bare := object.remove(_footing(0), ["frost_depth"])
+	every case in _steps {
+		have := (42 * _inch) + case[0]
+		every footing in [_footing(have), object.union(bare, {"depth": _shown("/depth", have)})] {
+			_under(place, [footing]) == _reading({_least(have, false), _row("frost", 42 * _inch, have, case[1], {"say": "frost"})})
+		}
+	}
+	_under(place, [object.union(_footing(_min), {"freestanding": true})]) == _spared("freestanding", {_least(_min, false)})
+}

@@ -14,7 +14,7 @@
 #   messages:
 #     outside: "lumber {name} is {have}, accepted are {limit}"
 #     within: "lumber {name} is {have}"
-#     neither: "lumber {name} is not treated, and {species} is not naturally durable"
+#     neither: "lumber {name} is not treated, and its species, {species}, is not among the naturally durable ones"
 #     bare: "lumber {name} is neither treated nor naturally durable"
 #   tries: [yes-no]
 #   mend: ["preservative-treated lumber, or heartwood of a species that is naturally durable"]
@@ -33,12 +33,20 @@ _kept contains [kind, kind.naturally_durable, "naturally durable"] if {
 	some kind in input.outdoor_lumber
 	kind.naturally_durable.value
 	not kind.treated.value
+	not _other(kind)
 }
 
 _left contains kind if {
 	some kind in input.outdoor_lumber
 	not kind.treated.value
 	not kind.naturally_durable.value
+}
+
+# Heartwood of a species that has no durable one keeps no better.
+_left contains kind if {
+	some kind in input.outdoor_lumber
+	not kind.treated.value
+	_other(kind)
 }
 
 _refused(kept) := false if kept in figures.accepted
@@ -59,6 +67,7 @@ readings contains {
 	"outside": true, "say": "bare", "name": kind.name,
 } if {
 	some kind in _left
+	kind.naturally_durable.value == false
 }
 
 readings contains {
@@ -66,7 +75,7 @@ readings contains {
 	"outside": true, "say": "neither", "name": kind.name, "species": kind.species.value,
 } if {
 	some kind in _left
-	not kind.naturally_durable
+	not kind.naturally_durable.value == false
 	not _durable(kind)
 }
 

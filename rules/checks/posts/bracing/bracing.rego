@@ -20,7 +20,7 @@
 #     braced: "the post is braced"
 #   exempt:
 #     low: "the deck is {height} above the ground there, braces are asked for above {above}"
-#     middle: "posts at the ends of the beam are braced, this one stands between them"
+#     middle: "braces are asked for at the posts at the ends of a beam, this one stands between them"
 #     decking: "boards at {angle} brace the deck"
 #   mend: ["knee braces at 45 degrees, bolted at both ends"]
 #   tries: [both-braces]

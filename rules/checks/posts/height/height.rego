@@ -24,7 +24,7 @@
 #     beyond_species: "species {species} is outside this table: an engineer is needed"
 #     beyond_grade: "grade {grade} is outside this table: an engineer is needed"
 #     beyond_size: "a {size} post is outside this table: an engineer is needed"
-#     beyond_load: "a load of {load} is outside this table: an engineer is needed"
+#     beyond_load: "this set holds no post height for a load of {load}: the printed table or an engineer is needed"
 #     beyond_plies: "a post below a beam of {plies} plies is outside this table: an engineer is needed"
 #     beyond_area: "the post carries more deck than this table lists: an engineer is needed"
 #     beyond_beam_span: "a post below a beam that spans {span} is outside this table: an engineer is needed"

@@ -12,11 +12,11 @@
 #     turn_from: {type: angle, relation: at least, optional: true, about: "turn from which a landing is held to it, without this figure every landing is"}
 #   values: {where: words, turn: angle, turn_from: angle}
 #   messages:
-#     outside: "the landing ({where}) is {have} deep in the direction of travel, with the stair that it serves the limit is {limit}"
-#     either: "the landing ({where}) is {have} deep at the most, whichever way the stair goes, with the stair that it serves the limit is {limit}"
-#     either_within: "the landing ({where}) is {have} deep at the least, whichever way the stair goes, with the stair that it serves the limit is {limit}"
+#     outside: "the landing ({where}) is {have} deep in the direction of travel, for the width of its stair the limit is {limit}"
+#     either: "the landing ({where}) is {have} deep at the most, whichever way the stair goes, for the width of its stair the limit is {limit}"
+#     either_within: "the landing ({where}) is {have} deep at the least, whichever way the stair goes, for the width of its stair the limit is {limit}"
 #   exempt:
-#     straight: "the stair goes on straight at the landing ({where})"
+#     straight: "no change of direction is shown at the landing ({where})"
 #     slight: "the stair turns by {turn} on the landing ({where}), the width counts from {turn_from}"
 #   mend:
 #     - "a landing as deep as the stair is wide"

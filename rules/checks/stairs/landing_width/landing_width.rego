@@ -13,9 +13,9 @@
 #     few_use: {type: words, optional: true, about: "use that such a stair must have, without this figure any has"}
 #   values: {where: words, risers: count, few: count, use: words}
 #   messages:
-#     outside: "the landing ({where}) is {have} wide, with the stair that it serves the limit is {limit}"
-#     either: "the landing ({where}) is {have} wide at the most, whichever way the stair goes, with the stair that it serves the limit is {limit}"
-#     either_within: "the landing ({where}) is {have} wide at the least, whichever way the stair goes, with the stair that it serves the limit is {limit}"
+#     outside: "the landing ({where}) is {have} wide, for the width of its stair the limit is {limit}"
+#     either: "the landing ({where}) is {have} wide at the most, whichever way the stair goes, for the width of its stair the limit is {limit}"
+#     either_within: "the landing ({where}) is {have} wide at the least, whichever way the stair goes, for the width of its stair the limit is {limit}"
 #   exempt:
 #     few: "the flight below has {risers} risers and no door swings over it; up to {few} no landing is asked for"
 #     few_use: "the flight below has {risers} risers, no door swings over it, and its use is {use}; up to {few} no landing is asked for"

@@ -37,7 +37,14 @@ readings contains {
 	"say": lib.say(flight.tread_min_n), "n": flight.tread_min_n,
 } if {
 	some flight in input.flights
+	not _of_house(flight)
 	figure := lib.at_least(figures, "min", flight, flight.tread_min.value)
+}
+
+# Of a stair that hangs on the house the greater of the two limits speaks alone.
+_of_house(flight) if {
+	flight.attached.value
+	figures.attached >= figures.min
 }
 
 readings contains {
@@ -66,7 +73,7 @@ unknown contains {"at": lib.stair(flight), "needs": "stairs[].use"} if {
 }
 
 # How the platform stands matters only between the two limits.
-unknown contains {"at": lib.stair(flight), "needs": "platforms[].support"} if {
+unknown contains {"at": lib.stair(flight), "needs": flight.attached_field} if {
 	some flight in input.flights
 	not flight.attached
 	flight.tread_min.value < figures.attached

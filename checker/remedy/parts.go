@@ -174,14 +174,18 @@ func stairGuarded(g *ground) [][]rung {
 	if stair == nil || !lacks(stair, "guard") {
 		return nil
 	}
-	guard := part(
-		member("height", g.in("36 in", "1000 mm")), member("opening", g.in("3-3/4 in", "95 mm")),
-		member("triangle_opening", g.in("5-1/2 in", "140 mm")),
-	)
-	return single(change{
-		pointer: stair.Pointer + "/guard", from: textOf(stair, "guard"), to: guard,
-		said: "a guard on the stair {} high, with openings of {}", values: []string{guard.Members[0].Value.Text, guard.Members[1].Value.Text},
-	})
+	var ladder []rung
+	for _, triangle := range []*source.Node{g.in("5-1/2 in", "140 mm"), g.in("3-3/4 in", "95 mm")} {
+		guard := part(
+			member("height", g.in("36 in", "1000 mm")), member("opening", g.in("3-3/4 in", "95 mm")),
+			member("triangle_opening", triangle),
+		)
+		ladder = append(ladder, rung{changes: []change{{
+			pointer: stair.Pointer + "/guard", from: textOf(stair, "guard"), to: guard,
+			said: "a guard on the stair {} high, with openings of {}", values: []string{guard.Members[0].Value.Text, guard.Members[1].Value.Text},
+		}}})
+	}
+	return [][]rung{ladder}
 }
 
 // stair is the one stair that a finding names a place in.

@@ -9,11 +9,13 @@
 #   applies_when: a stair is described
 #   figures:
 #     min: {type: length, relation: at least, about: least depth in the direction of travel}
+#     as_wide: {type: flag, optional: true, about: "true where a landing is no narrower than its stair, so that a side that is too small for depth and width decides"}
 #     few: {type: count, unit: [riser, risers], relation: at most, optional: true, about: risers up to which no landing is asked for at the top of a stair whose doors keep clear of it}
 #     few_use: {type: words, optional: true, about: "use that such a stair must have, without this figure any has"}
 #   values: {where: words, risers: count, few: count, use: words}
 #   messages:
 #     outside: "the landing ({where}) is {have} deep in the direction of travel, the limit is {limit}"
+#     neither: "one side of the landing ({where}) is {have}, too little for its depth of {limit} and for the width of the stair"
 #     either: "the landing ({where}) is {have} deep at the most, whichever way the stair goes, the limit is {limit}"
 #     either_within: "the landing ({where}) is {have} deep at the least, whichever way the stair goes, the limit is {limit}"
 #   exempt:
@@ -40,6 +42,23 @@ readings contains object.union(
 	some landing in _weighed
 	depth := lib.landing_depth(landing, figures.min)
 	short := depth.value < figures.min
+}
+
+readings contains {
+	"at": array.concat(landing.lesser_side.at, landing.stair_width.at), "have": landing.lesser_side.value,
+	"figure": "min", "limit": figures.min,
+	"outside": true, "say": "neither", "where": landing.where,
+} if {
+	some landing in _neither
+}
+
+# Whichever way the stair goes, one side is its depth and the other its width:
+# one that is too small for both decides.
+_neither contains landing if {
+	some landing in _weighed
+	not lib.landing_depth(landing, figures.min)
+	figures.as_wide
+	landing.lesser_side.value < landing.stair_width.value
 }
 
 _weighed contains landing if {
@@ -73,4 +92,5 @@ unknown contains {"at": landing.at, "needs": landing.depth_field} if {
 unknown contains {"at": landing.at, "needs": landing.way_missing} if {
 	some landing in _weighed
 	not lib.landing_depth(landing, figures.min)
+	not landing in _neither
 }

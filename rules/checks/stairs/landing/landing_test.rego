@@ -152,3 +152,23 @@ test_few_risers_over_a_landing_whose_direction_is_not_shown if {
 	})]
 		with data.figures as {"stairs": {"landing": {"min": 860000000, "few": 3}}}
 }
+
+# A side that is too small for the depth, and for the width beside a stair of
+# its width, decides whichever way the stair goes.
+test_too_small_for_depth_and_for_width[name] if {
+	said := {object.union(_turned("out", 762000000, 914400000, true), {
+		"at": ["/stairs/0/landing_bottom/out", "/stairs/0/width"], "say": "neither",
+	})}
+	some name, case in {
+		"stair of 30 in": [762000000, set(), _asks_which_way],
+		"stair of 762.01 mm": [762010000, said, set()],
+		"stair of 30-1/64 in": [762396875, said, set()],
+	}
+	_said == {"readings": case[1], "unknown": case[2]} with input.landings as [object.union(_either, {"stair_width": {"value": case[0], "at": ["/stairs/0/width"]}})]
+		with data.figures as {"stairs": {"landing": {"min": 914400000, "as_wide": true}}}
+}
+
+test_too_small_for_depth_alone_where_no_width_is_asked_for if {
+	_said == {"readings": set(), "unknown": _asks_which_way} with input.landings as [object.union(_either, {"stair_width": {"value": 1016000000, "at": ["/stairs/0/width"]}})]
+		with data.figures as {"stairs": {"landing": {"min": 914400000}}}
+}

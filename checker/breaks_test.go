@@ -91,10 +91,10 @@ func besideOne(s *sheet, m *mutation, table *ruleset.Table, k, i int, cells map[
 
 // excerpted reports whether a set leaves alone what lies past the last break of
 // a key, as it does where it holds a part of a table only. A greater load stays
-// outside.
+// outside, and so do thinner boards: those left alone are thicker ones.
 func excerpted(m *mutation, key string) bool {
 	f := m.check.Figure("excerpt")
-	return f != nil && f.Value == true && key != "load"
+	return f != nil && f.Value == true && key != "load" && !downwards[key]
 }
 
 // downwards are the keys of which a table is read at the next lower value.

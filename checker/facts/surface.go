@@ -209,6 +209,7 @@ func (s *surface) platform() Platform {
 		Mark:              words(s.p.Mark),
 		Support:           words(s.p.Support),
 		SurfaceAboveGrade: shown(s.p.SurfaceAboveGrade),
+		GreatestHeight:    s.greatestHeight(),
 		MeasuredTo:        shown(s.p.MeasuredTo),
 	}
 	if s.p.Outline == nil {

@@ -109,6 +109,7 @@ type Platform struct {
 	Closure           *Length  `json:"closure,omitempty" doc:"how far a walked outline misses its start"`
 	WalkLength        *Length  `json:"walk_length,omitempty" doc:"total length walked"`
 	SurfaceAboveGrade *Length  `json:"surface_above_grade,omitempty" doc:"height of the walking surface above grade as stated"`
+	GreatestHeight    *Length  `json:"greatest_height,omitempty" doc:"greatest height of the walking surface above the ground below it, as stated or as an edge, a point or a post shows it"`
 	MeasuredTo        *Words   `json:"measured_to,omitempty" doc:"frame, fascia or decking: what the outline is"`
 }
 

@@ -70,6 +70,23 @@ limit(figures, boards) := figures.by_wood.cells[wood][thickness] if {
 	[wood, thickness] := cell(figures, boards)
 }
 
+# apart holds of boards where the set holds an excerpt of the table: the printed
+# one may well have rows for their wood.
+apart(figures, boards) if {
+	figures.excerpt
+	count(_wood(figures, boards)) > 0
+}
+
+# thicker holds of boards past the limit of a row of an excerpt that is for
+# thinner ones: the printed table may well have a row for theirs.
+thicker(figures, boards) if {
+	figures.excerpt
+	boards.thickness.value > figures[table(figures)].breaks.thickness[row(figures, boards)]
+	far := limit(figures, boards)
+	is_number(far)
+	boards.joist_spacing.value > far
+}
+
 # beyond are the readings of wood boards that the table does not reach.
 beyond(figures, boards) := (_wood(figures, boards) | _thickness(figures, boards)) | _angle(figures, boards)
 

@@ -98,6 +98,20 @@ apart(figures, row) if {
 	row.say in {"beyond_species", "beyond_grade", "beyond_size", "beyond_spacing", "beyond_joists"}
 }
 
+# told are the rows beyond the table that a member is outside by. Where it is
+# left alone for another reason, its load says nothing of it.
+told(figures, rows) := {row |
+	some row in rows
+	not apart(figures, row)
+	not _idle(figures, rows, row)
+}
+
+_idle(figures, rows, row) if {
+	row.say == "beyond_load"
+	some other in rows
+	apart(figures, other)
+}
+
 # exempt is such a row as one of a member that is left alone.
 exempt(member, row) := object.union(
 	{"at": member.at, "because": row.say},

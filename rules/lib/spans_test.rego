@@ -113,6 +113,20 @@ test_what_an_excerpt_leaves_alone if {
 	not spans.apart({"excerpt": false}, {"say": "beyond_size"})
 }
 
+test_load_of_a_member_that_is_left_alone_is_not_told if {
+	[load, species, sides] := [{"say": "beyond_load"}, {"say": "beyond_species"}, {"say": "beyond_sides"}]
+	every case in [
+		[{"excerpt": true}, {load}, {load}],
+		[{"excerpt": true}, {load, species}, set()],
+		[{"excerpt": true}, {load, species, sides}, {sides}],
+		[{"excerpt": true}, {load, sides}, {load, sides}],
+		[{}, {load, species}, {load, species}],
+	] {
+		[figures, rows, told] := case
+		spans.told(figures, rows) == told
+	}
+}
+
 test_exempt_keeps_the_values_of_the_row if {
 	row := {"at": ["/x"], "figure": "spans", "outside": true, "say": "beyond_size", "size": "2x4"}
 	spans.exempt({"at": ["/joists"]}, row) == {"at": ["/joists"], "because": "beyond_size", "size": "2x4"}

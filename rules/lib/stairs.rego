@@ -77,11 +77,12 @@ say(n) := "one" if n > 0
 
 # by_use are the names of the figures that may hold for a flight: the one of its
 # use, which is the name with the use behind it where the set gives such a
-# figure, or all of them where the use is not shown.
+# figure, or where the use is not shown those of all uses but the accessible
+# one: a stair is built for that on purpose, and whoever does so says it.
 by_use(figures, name, flight) := {_of_use(figures, name, flight.use.value)}
 
 by_use(figures, name, flight) := {candidate |
-	some use in ["main", "secondary", "service", "accessible"]
+	some use in ["main", "secondary", "service"]
 	candidate := _of_use(figures, name, use)
 } if {
 	not flight.use

@@ -13,6 +13,7 @@
 #     woods: {type: groups, optional: true, about: species that share the rows of that table}
 #     max_angle: {type: angle, optional: true, relation: at most, about: "greatest angle of the boards away from square; where none is given, boards lie square"}
 #     multiple_from: {type: count, unit: [joist, joists], optional: true, about: joists on which a board must rest for the multiple-span column}
+#     excerpt: {type: flag, optional: true, about: "true where the set holds a few rows of the printed table only, and leaves alone what they do not reach"}
 #     cap: {type: length, relation: at most, optional: true, about: "greatest joist spacing under boards other than wood, whatever their listing allows"}
 #   values: {angle: angle, thickness: length, listed: length, species: words}
 #   messages:
@@ -25,6 +26,9 @@
 #     beyond_listing: "boards lie at {angle} from square, further round than the {listed} of their listing is for"
 #     beyond_thickness: "boards are {thickness} thick, thinner than the table goes"
 #     not_permitted: "boards of {thickness} are not permitted this way"
+#   exempt:
+#     beyond_wood: "the set does not hold what the table says of boards of {species}; the printed table decides"
+#     thicker: "the set does not hold what the table says of boards {thickness} thick; the printed table decides"
 #   unmended: [beyond_wood]
 #   mend:
 #     - "joists closer together"
@@ -55,6 +59,7 @@ readings contains {
 	some boards in _wood
 	limit := decking.limit(figures, boards)
 	is_number(limit)
+	not decking.thicker(figures, boards)
 }
 
 readings contains {
@@ -67,7 +72,18 @@ readings contains {
 
 readings contains row if {
 	some boards in _wood
+	not decking.apart(figures, boards)
 	some row in decking.beyond(figures, boards)
+}
+
+exempt contains {"at": boards.at, "because": "beyond_wood", "species": boards.lumber.species.value} if {
+	some boards in _wood
+	decking.apart(figures, boards)
+}
+
+exempt contains {"at": boards.at, "because": "thicker", "thickness": boards.thickness.value} if {
+	some boards in _wood
+	decking.thicker(figures, boards)
 }
 
 unknown contains {"at": boards.at, "needs": need} if {

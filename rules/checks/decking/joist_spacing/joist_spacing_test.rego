@@ -334,3 +334,55 @@ test_woods_that_the_table_does_not_hold if {
 test_wood_beyond_the_table_asks_for_nothing_more if {
 	_under(_woody, [object.remove(_of("teak"), ["joist_spacing"])]).unknown == set()
 }
+
+_excerpt := object.union(_woody, {"excerpt": true})
+
+_all(figures, boards) := result if {
+	result := {"readings": joist_spacing.readings, "unknown": joist_spacing.unknown, "exempt": joist_spacing.exempt} with input as {"decking": [boards]}
+		with data.figures as {"decking": {"joist_spacing": figures}}
+}
+
+_left_alone(why) := {"readings": set(), "unknown": set(), "exempt": {object.union({"at": [_boards]}, why)}}
+
+# Neither the angle of such boards nor their thickness says anything then.
+test_excerpt_leaves_other_woods_alone if {
+	pine := object.union(_of("radiata pine"), {"joist_spacing": _spacing(900000000)})
+	every boards in [
+		pine,
+		object.remove(pine, ["joist_spacing"]),
+		object.union(pine, {"board_angle": _shown("board_angle", 45 * _degree)}),
+		object.union(pine, {"thickness": _shown("thickness", 1)}),
+	] {
+		_all(_excerpt, boards) == _left_alone({"because": "beyond_wood", "species": "radiata pine"})
+	}
+}
+
+_thick(thickness, spacing) := object.union(_of("spotted gum"), {"thickness": _shown("thickness", thickness), "joist_spacing": _spacing(spacing)})
+
+test_excerpt_judges_the_thickness_that_it_holds if {
+	every have, outside in {499990000: false, 500000000: false, 500010000: true} {
+		_all(_excerpt, _thick(19000000, have)) == {
+			"readings": {object.union(_row(have, 500000000, ["hardwood", 0], outside), {"figure": "by_wood"})},
+			"unknown": set(), "exempt": set(),
+		}
+	}
+	{row.say | some row in _all(_excerpt, _thick(18990000, 1)).readings} == {"beyond_thickness"}
+}
+
+# Thicker boards reach at least as far as those of the row; how much further is
+# not known.
+test_excerpt_leaves_thicker_boards_alone_past_the_limit_of_the_row if {
+	every thickness in [19010000, 19050000, 32000000] { # 3/4 in is 19.05 mm
+		every have in [499990000, 500000000] {
+			_all(_excerpt, _thick(thickness, have)) == {
+				"readings": {object.union(_row(have, 500000000, ["hardwood", 0], false), {"figure": "by_wood"})},
+				"unknown": set(), "exempt": set(),
+			}
+		}
+		_all(_excerpt, _thick(thickness, 500010000)) == _left_alone({"because": "thicker", "thickness": thickness})
+		count(_all(_woody, _thick(thickness, 500010000)).exempt) == 0
+	}
+	cypress := object.union(_of("cypress"), {"thickness": _shown("thickness", 32000000)})
+	{row.say | some row in _all(_excerpt, cypress).readings} == {"not_permitted"}
+	_all(_excerpt, cypress).exempt == set()
+}

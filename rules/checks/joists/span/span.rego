@@ -118,8 +118,8 @@ readings contains spans.beside(row, input.joist_spans[i]) if {
 }
 
 readings contains row if {
-	some row in _beyond[_]
-	not spans.apart(figures, row)
+	some rows in _beyond
+	some row in spans.told(figures, rows)
 }
 
 exempt contains spans.exempt(input.joist_spans[i], row) if {

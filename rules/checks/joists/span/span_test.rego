@@ -216,6 +216,17 @@ test_excerpt_leaves_alone_what_it_does_not_hold if {
 	}
 }
 
+test_load_beyond_an_excerpt_is_told_of_what_it_holds_alone if {
+	heavy := object.union(_member(_inch), {"live_load": _shown("/x", 61 * _psf)})
+	said := _exempt(_excerpt, [heavy])
+	said.exempt == set()
+	{row.say | some row in said.readings} == {"beyond_load"}
+	_exempt(_excerpt, [object.union(heavy, {"size": _shown("/x", "2x4")})]) == {
+		"readings": set(), "unknown": set(),
+		"exempt": {{"at": _base.at, "because": "beyond_size", "size": "2x4"}},
+	}
+}
+
 test_excerpt_holds_what_it_has if {
 	_exempt(_excerpt, [_member((168 * _inch) + 1)]) == {
 		"readings": {_row((168 * _inch) + 1, 168 * _inch, ["southern pine", "2x10", 0, 0], true)},

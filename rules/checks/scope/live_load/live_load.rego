@@ -5,7 +5,7 @@
 #   id: scope/live-load
 #   aliases: []
 #   consequence: structure
-#   why: A deck made for less than people weigh when they stand close is too weak everywhere at once.
+#   why: A deck that is too weak for the people or the snow on it is so everywhere at once, and a table holds for no more than the load it was made for.
 #   applies_when: a platform is described
 #   figures:
 #     min: {type: pressure, optional: true, relation: at least, about: least live load of a deck}
@@ -17,6 +17,7 @@
 #     snow: "live load is {have}, at least the {limit} of snow specified for roofs is asked for"
 #     beyond: "live load is {have}, the tables end at {limit}: a licensed engineer is needed"
 #     covered: "live load is {have}, the tables end at {limit}"
+#   unmended: [beyond]
 #   mend: ["the live load of the adopted code"]
 #   tries: [load]
 package checks.scope.live_load

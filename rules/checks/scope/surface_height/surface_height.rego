@@ -1,6 +1,6 @@
 # METADATA
 # title: Height of the deck
-# description: The height of each walking surface above the ground, against the greatest for which the set was made.
+# description: "The height of each walking surface above the ground, where it is greatest: as stated, or as an edge, a point or a post shows it, against the greatest for which the set was made."
 # custom:
 #   id: scope/surface-height
 #   aliases: []
@@ -24,10 +24,17 @@ readings contains {
 	"at": height.at, "have": height.value,
 	"figure": "max", "limit": figures.max, "outside": height.value > figures.max,
 } if {
-	height := input.platforms[_].surface_above_grade
+	some platform in input.platforms
+	height := platform.greatest_height
+	_decided(platform)
 }
 
 unknown contains {"at": platform.at, "needs": "platforms[].surface_above_grade"} if {
 	some platform in input.platforms
-	not platform.surface_above_grade
+	not _decided(platform)
 }
+
+# Ground that is too far below at one place is so whatever the height is stated.
+_decided(platform) if platform.surface_above_grade
+
+_decided(platform) if platform.greatest_height.value > figures.max

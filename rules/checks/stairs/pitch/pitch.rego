@@ -11,7 +11,7 @@
 #     max: {type: angle, relation: at most, about: greatest angle of the line of nosings}
 #     max_secondary: {type: angle, relation: at most, optional: true, about: "greatest angle of a secondary stair, where the set tells uses apart"}
 #     max_service: {type: angle, relation: at most, optional: true, about: "greatest angle of a service stair, where the set tells uses apart"}
-#     max_accessible: {type: angle, relation: at most, optional: true, about: "greatest angle of an accessible stair, where the set tells uses apart"}
+#     max_accessible: {type: angle, relation: at most, optional: true, about: "greatest angle of a stair that is said to be accessible, where the set tells uses apart"}
 #     min: {type: angle, relation: at least, about: least angle of the line of nosings, optional: true}
 #   messages:
 #     outside: "the flight has a pitch of {have}, the limit is {limit}"

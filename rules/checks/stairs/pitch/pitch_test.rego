@@ -78,8 +78,8 @@ test_use[use] if {
 
 test_use_not_shown[name] if {
 	some name, case in {
-		"inside all": [32, _by("max_accessible", 32, false), set()],
-		"between": [33, set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}],
+		"inside all": [37, _by("max", 37, false), set()],
+		"between": [38, set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}],
 		"outside all": [48, _by("max_service", 48, true), set()],
 	}
 	_said == {"readings": case[1], "unknown": case[2]} with input.flights as [_flight("/stairs/0", case[0])]

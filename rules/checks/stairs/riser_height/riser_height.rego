@@ -11,7 +11,7 @@
 #     max: {type: length, relation: at most, about: greatest height of a riser}
 #     max_secondary: {type: length, relation: at most, optional: true, about: "greatest height of a riser of a secondary stair, where the set tells uses apart"}
 #     max_service: {type: length, relation: at most, optional: true, about: "greatest height of a riser of a service stair, where the set tells uses apart"}
-#     max_accessible: {type: length, relation: at most, optional: true, about: "greatest height of a riser of an accessible stair, where the set tells uses apart"}
+#     max_accessible: {type: length, relation: at most, optional: true, about: "greatest height of a riser of a stair that is said to be accessible, where the set tells uses apart"}
 #     min: {type: length, relation: at least, optional: true, about: least height of a riser}
 #   values: {n: count}
 #   messages:

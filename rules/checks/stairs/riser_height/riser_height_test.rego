@@ -88,8 +88,8 @@ test_use[name] if {
 
 test_use_not_shown[name] if {
 	some name, case in {
-		"inside all": [180, _by("max_accessible", 180, false), set()],
-		"between": [181, set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}],
+		"inside all": [190, _by("max", 190, false), set()],
+		"between": [191, set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}],
 		"still between": [220, set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}],
 		"outside all": [221, _by("max_service", 221, true), set()],
 	}

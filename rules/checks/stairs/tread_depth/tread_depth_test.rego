@@ -86,8 +86,8 @@ test_use[name] if {
 
 test_use_not_shown[name] if {
 	some name, case in {
-		"inside all": [310, _by("min_accessible", 310, false), set()],
-		"between": [309, set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}],
+		"inside all": [280, _by("min", 280, false), set()],
+		"between": [279, set(), {{"at": ["/stairs/0"], "needs": "stairs[].use"}}],
 		"outside all": [219, _by("min_service", 219, true), set()],
 	}
 	_said == {"readings": case[1], "unknown": case[2]} with input.flights as [_flight("/stairs/0", case[0])]

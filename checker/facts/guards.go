@@ -71,7 +71,7 @@ func (g *Guard) overGround(edges []*Edge) {
 			d := e.Drops[i].Drop
 			g.Drops[i].Partial = g.Drops[i].Partial || d == nil
 			if longer(d, g.Drops[i].Drop) {
-				g.Drops[i].Drop = d
+				g.Drops[i].Drop, g.Drops[i].Level = d, e.Drops[i].Level
 			}
 		}
 	}

@@ -38,9 +38,13 @@ func (st *stair) built() *Length {
 // dropAtTop is the height of the top tread above the ground below it: the rise
 // of the stair less its top riser. Where the ground at the edge that the stair
 // leaves from is shown, it is that much higher or lower than the landing as the
-// drop there differs from the total rise.
+// drop there differs from the total rise. A top landing that belongs to the
+// stair is higher than its treads by that riser.
 func (st *stair) dropAtTop() *Length {
 	height := st.built()
+	if height != nil && st.ownsTopLanding() {
+		return of(height.Value, append(slices.Clone(height.At), st.s.LandingTop.At)...)
+	}
 	if ground := st.dropAtEdge(); ground != nil {
 		height = st.overGround(height, ground)
 	}
@@ -50,6 +54,13 @@ func (st *stair) dropAtTop() *Length {
 	risers := st.flights[0].heights
 	top := risers[len(risers)-1]
 	return of(height.Value-top.Value, append(slices.Clone(height.At), top.At...)...)
+}
+
+// ownsTopLanding reports whether the stair starts from a landing of its own.
+// Where platforms are described it may be one of them, whose edges are judged as
+// edges.
+func (st *stair) ownsTopLanding() bool {
+	return st.s.LandingTop != nil && len(st.deck.Platforms) == 0
 }
 
 // overGround is the drop at the edge, and what the stair was built taller or

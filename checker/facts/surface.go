@@ -248,6 +248,9 @@ func (s *surface) edges() []Edge {
 		}
 		described, ok := s.p.Edges.Get(name)
 		e.Drops = drops(&described)
+		if level := s.levelDrop(&described); level != nil && !e.House {
+			e.Drops[0].Drop, e.Drops[0].Level = level, true
+		}
 		if ok {
 			e.At = []string{described.At}
 			e.GroundSlope = ratio(described.SlopeWithin1200)

@@ -132,6 +132,7 @@ type DropOut struct {
 	Out     measure.Length `json:"out" doc:"the distance; 0 is straight below the edge"`
 	Field   string         `json:"field" doc:"the edge's member that shows it"`
 	Drop    *Length        `json:"drop,omitempty" doc:"walking surface to the ground, where it is greatest"`
+	Level   bool           `json:"level" doc:"true where it is the height stated for the whole surface, no ground being shown for the edge itself"`
 	Partial bool           `json:"partial" doc:"true for a guard of several edges where one of them does not show it, so that a greater one may be there"`
 }
 

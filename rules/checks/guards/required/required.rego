@@ -16,10 +16,16 @@
 #   messages:
 #     outside: "the {edge} edge drops {have} and no guard is shown, one is asked for above {limit}"
 #     outside_from: "the {edge} edge drops {have} and no guard is shown, one is asked for from {limit} on"
+#     outside_level: "the {edge} edge drops {have}, the height stated for the whole surface, and no guard is shown, one is asked for above {limit}"
+#     outside_level_from: "the {edge} edge drops {have}, the height stated for the whole surface, and no guard is shown, one is asked for from {limit} on"
 #     partial: "the {edge} edge drops {have} and {open} of it has no guard, one is asked for above {limit}"
 #     partial_from: "the {edge} edge drops {have} and {open} of it has no guard, one is asked for from {limit} on"
+#     partial_level: "the {edge} edge drops {have}, the height stated for the whole surface, and {open} of it has no guard, one is asked for above {limit}"
+#     partial_level_from: "the {edge} edge drops {have}, the height stated for the whole surface, and {open} of it has no guard, one is asked for from {limit} on"
 #     within: "the {edge} edge drops {have}, a guard is asked for above {limit}"
 #     within_from: "the {edge} edge drops {have}, a guard is asked for from {limit} on"
+#     within_level: "the {edge} edge drops {have}, the height stated for the whole surface, a guard is asked for above {limit}"
+#     within_level_from: "the {edge} edge drops {have}, the height stated for the whole surface, a guard is asked for from {limit} on"
 #     steep: "the ground beside the {edge} edge falls {have} and no guard is shown, one is asked for where it is steeper than {limit}"
 #     guarded: "the {edge} edge has a guard"
 #   mend:
@@ -57,7 +63,15 @@ _figure := "trigger" if figures.trigger
 
 else := "from"
 
-_say(key) := concat("", [key, guards.manner(figures)])
+_say(key, edge, drop) := concat("", [key, _taken(edge, drop), guards.manner(figures)])
+
+# _taken is what the keys of messages say of a drop that is the height of the
+# whole surface.
+_taken(edge, drop) := "_level" if {
+	some entry in edge.drops
+	entry.level
+	entry.drop == drop
+} else := ""
 
 _high[i] := drop if {
 	some i, edge in _bare
@@ -75,7 +89,7 @@ readings contains {"at": edge.at, "figure": _figure, "outside": false, "say": "g
 readings contains {
 	"at": drop.at, "have": drop.value,
 	"figure": _figure, "limit": figures[_figure],
-	"outside": true, "say": _say("outside"),
+	"outside": true, "say": _say("outside", _bare[i], drop),
 	"edge": _bare[i].name,
 } if {
 	some i, drop in _high
@@ -85,7 +99,7 @@ readings contains {
 readings contains {
 	"at": drop.at, "have": drop.value,
 	"figure": _figure, "limit": figures[_figure],
-	"outside": true, "say": _say("partial"),
+	"outside": true, "say": _say("partial", _bare[i], drop),
 	"edge": _bare[i].name, "open": _bare[i].unguarded.value,
 } if {
 	some i, drop in _high
@@ -105,7 +119,7 @@ readings contains {
 readings contains {
 	"at": drop.at, "have": drop.value,
 	"figure": _figure, "limit": figures[_figure],
-	"outside": false, "say": _say("within"),
+	"outside": false, "say": _say("within", _bare[i], drop),
 	"edge": _bare[i].name,
 } if {
 	some i, drop in _low

@@ -55,6 +55,12 @@ func (f *Facts) stand(g *Guard) {
 			g.HeightAboveSeat = above
 		}
 	}
+	for i := range f.PlatformOpenings {
+		if o := &f.PlatformOpenings[i]; o.Guarded && o.Guard == g.Mark {
+			stood = append(stood, o.standsOn())
+			g.Edges = append(g.Edges, o.Name)
+		}
+	}
 	g.overGround(stood)
 }
 

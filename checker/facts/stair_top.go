@@ -56,6 +56,9 @@ func (st *stair) depthBehind() *Length {
 	}
 	for i := range st.from.p.Joists.Openings {
 		o := &st.from.p.Joists.Openings[i]
+		if o.Covered != nil && o.Covered.V {
+			continue
+		}
 		if free, ok := lane.freeOf(openingRing(o)); ok && free < depth.Value {
 			depth = of(free, st.s.From.Along.At, o.At)
 		}

@@ -248,9 +248,6 @@ func (s *surface) edges() []Edge {
 		}
 		described, ok := s.p.Edges.Get(name)
 		e.Drops = drops(&described)
-		if level := s.levelDrop(&described); level != nil && !e.House {
-			e.Drops[0].Drop, e.Drops[0].Level = level, true
-		}
 		if ok {
 			e.At = []string{described.At}
 			e.GroundSlope = ratio(described.SlopeWithin1200)
@@ -263,6 +260,10 @@ func (s *surface) edges() []Edge {
 			if b := described.Bench; b != nil && (b.Fixed == nil || b.Fixed.V) {
 				e.BenchSeat = shown(b.SeatHeight)
 			}
+		}
+		if level := s.levelDrop(&described); level != nil && !e.House {
+			level.At = append(level.At, e.At...)
+			e.Drops[0].Drop, e.Drops[0].Level = level, true
 		}
 		list = append(list, e)
 	}

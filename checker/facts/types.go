@@ -44,6 +44,7 @@ type Facts struct {
 	House            House             `json:"house" doc:"the wall that the deck stands against"`
 	Platforms        []Platform        `json:"platforms" doc:"walking surfaces, each at one elevation"`
 	Edges            []Edge            `json:"edges" doc:"every edge of every platform"`
+	PlatformOpenings []PlatformOpening `json:"platform_openings" doc:"openings framed in platforms"`
 	Corners          []Corner          `json:"corners" doc:"every corner of every outline"`
 	Joists           []Joists          `json:"joists" doc:"the joist layout of every platform that has one"`
 	JoistSpans       []JoistSpan       `json:"joist_spans" doc:"one entry per bay and run of like joists, the longest of the run governing"`

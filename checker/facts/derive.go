@@ -75,6 +75,7 @@ func (w *worked) facts() *Facts {
 		f.Platforms = append(f.Platforms, fr.platform())
 		f.Corners = append(f.Corners, fr.corners()...)
 		f.Edges = append(f.Edges, fr.edges()...)
+		f.PlatformOpenings = append(f.PlatformOpenings, fr.openings()...)
 		f.addStatedHeight(fr.surface)
 		f.addJoists(fr)
 		f.addDecking(fr)

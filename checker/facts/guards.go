@@ -55,6 +55,12 @@ func (f *Facts) stand(g *Guard) {
 			g.HeightAboveSeat = above
 		}
 	}
+	for i := range f.PlatformOpenings {
+		if o := &f.PlatformOpenings[i]; o.Guarded && o.Guard == g.Mark {
+			stood = append(stood, o.standsOn())
+			g.Edges = append(g.Edges, o.Name)
+		}
+	}
 	g.overGround(stood)
 }
 
@@ -71,7 +77,7 @@ func (g *Guard) overGround(edges []*Edge) {
 			d := e.Drops[i].Drop
 			g.Drops[i].Partial = g.Drops[i].Partial || d == nil
 			if longer(d, g.Drops[i].Drop) {
-				g.Drops[i].Drop = d
+				g.Drops[i].Drop, g.Drops[i].Level = d, e.Drops[i].Level
 			}
 		}
 	}

@@ -265,50 +265,5 @@ func ratio(s *model.Slope) *Slope {
 	return of(Ratio{Rise: s.V.Rise, Run: s.V.Run}, s.At)
 }
 
-// topLanding is the one described, or else the platform inwards from the edge
-// that the stair leaves.
-func (st *stair) topLanding() Landing {
-	fact := Landing{
-		At: []string{st.s.At}, Stair: st.label, Where: "top", StairWidth: st.width(), Use: shown(st.s.Use),
-		Risers: st.flights[0].risers, DoorsApart: st.doorsApart(),
-	}
-	if l := st.s.LandingTop; l != nil {
-		const field = "stairs[].landing_top"
-		fact.describe(l, sidesOf(l, st.leaves(), st.wayMissing(field), field))
-		return fact
-	}
-	way := st.leaves()
-	if way == anyWay {
-		fact.wait("stairs[].landing_top")
-		return fact
-	}
-	from := st.s.From
-	fact.At = []string{from.At}
-	edge := st.from.ring.Edge(st.edge)
-	fact.Width = of(edge.Length(), from.At, st.from.p.Outline.At)
-	switch {
-	case from.Along == nil:
-		fact.DepthField = "stairs[].from.at"
-		return fact
-	case st.s.Width == nil:
-		fact.DepthField = "stairs[].width"
-		return fact
-	}
-	middle := edge.At(from.Along.V + st.s.Width.V/2)
-	axis, fixed, here := geometry.X, middle.X, middle.Y
-	if way == alongHouse {
-		axis, fixed, here = geometry.Y, middle.Y, middle.X
-	}
-	for _, stretch := range st.from.ring.Scan(axis, fixed) {
-		if stretch.From == here || stretch.To == here {
-			fact.Depth = of(stretch.Length(), from.Along.At, st.from.p.Outline.At)
-		}
-	}
-	if fact.Depth == nil {
-		fact.DepthField = "stairs[].landing_top"
-	}
-	return fact
-}
-
 // parent is the pointer of what holds a value.
 func parent(pointer string) string { return pointer[:strings.LastIndexByte(pointer, '/')] }

@@ -2,6 +2,7 @@ package facts_test
 
 import (
 	"fmt"
+	"slices"
 	"testing"
 )
 
@@ -35,6 +36,31 @@ stairs:
 			want(t, "handrail", f.Handrails[0].Rise, c.rise)
 			want(t, "opening between treads", f.Flights[0].OpeningAbove, c.rise)
 		})
+	}
+}
+
+// A stair that starts from a landing of its own is as high as that; where
+// platforms are described their edges are judged, and the stair stays below them.
+func TestHeightOfAStairWithALandingOfItsOwn(t *testing.T) {
+	cases := []struct{ name, design, top string }{
+		{"inches", "stairs:\n  - {total_rise: 24 in, risers: 3, landing_top: {along: 6 ft, out: 4 ft}}\n", "24 in"},
+		{"millimeters", "stairs:\n  - {total_rise: 600 mm, risers: 3, landing_top: {along: 1800 mm, out: 1200 mm}}\n", "600 mm"},
+		{"as measured", "stairs:\n  - {total_rise: 24 in, measured_risers: [8 in, 8 in, 8-1/4 in], landing_top: {along: 6 ft}}\n", "24-1/4 in"},
+		{"rise not shown", "stairs:\n  - {risers: 3, landing_top: {along: 6 ft}}\n", ""},
+		{"no landing", "stairs:\n  - {total_rise: 24 in, risers: 3}\n", "16 in"},
+		{
+			"landing on a platform", "platforms: [{mark: A, outline: {along_house: 16 ft, out_from_house: 12 ft}}]\n" +
+				"stairs:\n  - {from: {platform: A, edge: front}, total_rise: 24 in, risers: 3, landing_top: {along: 6 ft, out: 4 ft}}\n", "16 in",
+		},
+	}
+	for _, c := range cases {
+		t.Run(c.name, func(t *testing.T) {
+			want(t, "guard", derive(t, c.design).StairGuards[0].Drop, c.top)
+		})
+	}
+	f := derive(t, cases[0].design)
+	if at := f.StairGuards[0].Drop.At; !slices.Equal(at, []string{"/stairs/0/total_rise", "/stairs/0/landing_top"}) {
+		t.Errorf("the height comes from %q", at)
 	}
 }
 

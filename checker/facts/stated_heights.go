@@ -26,6 +26,29 @@ func (f *Facts) addStatedHeight(s *surface) {
 	f.StatedHeights = append(f.StatedHeights, entry)
 }
 
+// levelDrop is the drop at an edge of which nothing is shown, where one height
+// of the surface is stated for all of it. Ground that is said to fall, that is
+// shown at points of the plan or that lies lower anywhere else than that height
+// tells that it does not stand for every edge; then the drop is not known.
+func (s *surface) levelDrop(e *model.Edge) *Length {
+	if s.p.SurfaceAboveGrade == nil || e.Drop != nil || e.DropWithin36 != nil || e.DropWithin1200 != nil ||
+		len(s.p.GradeAt) > 0 || s.sloped() {
+		return nil
+	}
+	shownBelow := s.depths()
+	for i := range s.p.Edges {
+		if further := s.p.Edges[i].Value.DropWithin1200; further != nil {
+			shownBelow = append(shownBelow, further)
+		}
+	}
+	for _, depth := range shownBelow {
+		if depth.V > s.p.SurfaceAboveGrade.V {
+			return nil
+		}
+	}
+	return shown(s.p.SurfaceAboveGrade)
+}
+
 // higherGround lists the fields that would tell whether the ground lies higher
 // anywhere than it is shown. Toward the house it may rise above all drops,
 // unless it is shown along the house too, or is level.

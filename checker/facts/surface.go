@@ -262,6 +262,10 @@ func (s *surface) edges() []Edge {
 				e.BenchSeat = shown(b.SeatHeight)
 			}
 		}
+		if level := s.levelDrop(&described); level != nil && !e.House {
+			level.At = append(level.At, e.At...)
+			e.Drops[0].Drop, e.Drops[0].Level = level, true
+		}
 		list = append(list, e)
 	}
 	return list

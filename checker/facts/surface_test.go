@@ -292,3 +292,45 @@ platforms:
 		}
 	}
 }
+
+// One height stated for the whole surface is the drop at an edge of which
+// nothing is shown, unless ground shown elsewhere tells otherwise.
+func TestDropFromTheHeightOfTheSurface(t *testing.T) {
+	const design = `
+%s
+platforms:
+  - {mark: A, outline: {along_house: 16 ft, out_from_house: 12 ft}, %s}
+`
+	cases := []struct {
+		name, site, fields, drop string
+		level                    bool
+	}{
+		{"nothing stated", "", "support: freestanding", "", false},
+		{"stated", "", "surface_above_grade: 300 mm", "300 mm", true},
+		{"its own drop", "", "surface_above_grade: 12 in, edges: {right: {drop: 10 in}}", "10 in", false},
+		{"its own drop close by", "", "surface_above_grade: 12 in, edges: {right: {drop_within_36_in: 10 in}}", "", false},
+		{"as high elsewhere", "", "surface_above_grade: 12 in, edges: {front: {drop: 12 in}}", "12 in", true},
+		{"higher elsewhere", "", "surface_above_grade: 12 in, edges: {front: {drop: 12-1/64 in}}", "", false},
+		{"higher elsewhere in millimeters", "", "surface_above_grade: 300 mm, edges: {front: {drop: 300.01 mm}}", "", false},
+		{"higher further out", "", "surface_above_grade: 300 mm, edges: {front: {drop_within_1200_mm: 310 mm}}", "", false},
+		{"ground at points", "", "surface_above_grade: 12 in, grade_at: [{at: [0 ft, 0 ft], below_surface: 12 in}]", "", false},
+		{"falling ground", "site: {grade_fall: {direction: out, slope: 1 in 12}}", "surface_above_grade: 12 in", "", false},
+		{"level ground", "site: {grade_fall: {direction: out, slope: 0 in 12}}", "surface_above_grade: 12 in", "12 in", true},
+	}
+	for _, c := range cases {
+		t.Run(c.name, func(t *testing.T) {
+			for _, e := range derive(t, fmt.Sprintf(design, c.site, c.fields)).Edges {
+				if e.Name == "house" {
+					want(t, "house", e.Drops[0].Drop, "")
+				}
+				if e.Name != "right" {
+					continue
+				}
+				want(t, "right", e.Drops[0].Drop, c.drop)
+				if e.Drops[0].Level != c.level {
+					t.Errorf("taken from the whole surface: %t", e.Drops[0].Level)
+				}
+			}
+		})
+	}
+}

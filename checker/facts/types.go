@@ -44,6 +44,7 @@ type Facts struct {
 	House            House             `json:"house" doc:"the wall that the deck stands against"`
 	Platforms        []Platform        `json:"platforms" doc:"walking surfaces, each at one elevation"`
 	Edges            []Edge            `json:"edges" doc:"every edge of every platform"`
+	PlatformOpenings []PlatformOpening `json:"platform_openings" doc:"openings framed in platforms"`
 	Corners          []Corner          `json:"corners" doc:"every corner of every outline"`
 	Joists           []Joists          `json:"joists" doc:"the joist layout of every platform that has one"`
 	JoistSpans       []JoistSpan       `json:"joist_spans" doc:"one entry per bay and run of like joists, the longest of the run governing"`
@@ -133,6 +134,7 @@ type DropOut struct {
 	Out     measure.Length `json:"out" doc:"the distance; 0 is straight below the edge"`
 	Field   string         `json:"field" doc:"the edge's member that shows it"`
 	Drop    *Length        `json:"drop,omitempty" doc:"walking surface to the ground, where it is greatest"`
+	Level   bool           `json:"level" doc:"true where it is the height stated for the whole surface, no ground being shown for the edge itself"`
 	Partial bool           `json:"partial" doc:"true for a guard of several edges where one of them does not show it, so that a greater one may be there"`
 }
 

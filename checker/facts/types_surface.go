@@ -28,6 +28,19 @@ type Decking struct {
 	Overhang          *Length  `json:"overhang,omitempty" doc:"decking past the frame or fascia"`
 }
 
+// PlatformOpening is a hole framed in a platform.
+type PlatformOpening struct {
+	At       []string `json:"at" doc:"the opening"`
+	Platform string   `json:"platform" doc:"mark of the platform, or its number"`
+	Name     string   `json:"name" doc:"what it is called: opening, with what it is for before it where that is described"`
+	Gap      *Length  `json:"gap,omitempty" doc:"its lesser side, along the house or out from it"`
+	Drop     *Length  `json:"drop,omitempty" doc:"walking surface to the ground below it: as stated, as ground shown at points gives it, or the height of the whole surface"`
+	Told     bool     `json:"told" doc:"true where it is said which guard it has, or that it has none"`
+	Guarded  bool     `json:"guarded" doc:"true where a guard is named for it"`
+	Guard    string   `json:"guard,omitempty" doc:"mark of the guard named"`
+	Covered  bool     `json:"covered" doc:"true where a lid or grate that is walked on lies over it"`
+}
+
 // Guard is a fall barrier along edges of platforms.
 type Guard struct {
 	At              []string  `json:"at" doc:"the guard"`

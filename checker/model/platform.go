@@ -140,6 +140,9 @@ type FrameOpening struct {
 	At       string
 	What     *Words   `deck:"what"`
 	Corners  []*Point `deck:"corners"`
+	Drop     *Length  `deck:"drop"`
+	Guard    *Words   `deck:"guard"`
+	Covered  *Flag    `deck:"covered"`
 	Headers  *Member  `deck:"headers"`
 	Trimmers *Member  `deck:"trimmers"`
 }

@@ -32,6 +32,7 @@ func references(doc *source.Document, deck *Deck) []Problem {
 				r.known("guard", g, guards)
 			}
 		}
+		r.openings(p, guards)
 		for _, name := range lumberOf(p) {
 			r.known("lumber", name, deck.Lumber.Names())
 		}
@@ -44,6 +45,18 @@ func references(doc *source.Document, deck *Deck) []Problem {
 		}
 	}
 	return r.problems
+}
+
+// openings refuses guards round openings that no guard is marked with.
+func (r *resolver) openings(p *Platform, guards []string) {
+	if p.Joists == nil {
+		return
+	}
+	for i := range p.Joists.Openings {
+		if g := p.Joists.Openings[i].Guard; g != nil && g.V != NoGuard {
+			r.known("guard", g, guards)
+		}
+	}
 }
 
 type resolver struct {

@@ -107,12 +107,9 @@ func (g *ground) mends(n *source.Node) bool {
 
 // guarded puts a guard that the design describes along an edge that has none.
 func guarded(g *ground) [][]rung {
-	edge := g.place()
-	if edge != nil && edge.Kind != source.Object {
-		edge = edge.Parent
-	}
+	edge := g.edge()
 	guards := g.doc.Root.Member("guards")
-	if edge == nil || edge.Kind != source.Object || !lacks(edge, "guard") {
+	if edge == nil || !lacks(edge, "guard") {
 		return nil
 	}
 	if guards == nil {
@@ -128,6 +125,18 @@ func guarded(g *ground) [][]rung {
 		}
 	}
 	return [][]rung{ladder}
+}
+
+// edge is what is described of the edge of a finding, nil where nothing is.
+func (g *ground) edge() *source.Node {
+	for _, at := range g.finding.At {
+		for n := g.doc.Find(at); n != nil && n.Parent != nil; n = n.Parent {
+			if n.Kind == source.Object && strings.HasSuffix(n.Parent.Pointer, "/edges") {
+				return n
+			}
+		}
+	}
+	return nil
 }
 
 // newGuardSaid tells a guard that is new to the design.

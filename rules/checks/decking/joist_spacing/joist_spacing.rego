@@ -126,7 +126,13 @@ readings contains {
 	"figure": "cap", "limit": figures.cap,
 	"outside": boards.joist_spacing.value > figures.cap, "say": "cap",
 } if {
-	some boards in (_capped - _round)
+	some boards in ((_capped - _round) | _past)
+}
+
+# Whatever a listing says of boards laid so far round, the cap holds.
+_past contains boards if {
+	some boards in _round
+	boards.joist_spacing.value > figures.cap
 }
 
 readings contains {
@@ -139,7 +145,12 @@ readings contains {
 
 unknown contains {"at": boards.at, "needs": need} if {
 	some boards in (_other - (_capped | _round))
-	some need in (decking.unlisted(boards) | decking.spacing(boards))
+	some need in decking.unlisted(boards)
+}
+
+unknown contains {"at": boards.at, "needs": need} if {
+	some boards in (_other - _round)
+	some need in decking.spacing(boards)
 }
 
 unknown contains {"at": boards.at, "needs": "platforms[].decking.board_angle"} if {

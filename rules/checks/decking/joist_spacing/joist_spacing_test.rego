@@ -207,7 +207,7 @@ test_other_boards_are_not_held_against_a_table_of_wood if {
 
 test_further_round_than_the_listing if {
 	every angle in [(45 * _degree) + 1, (-45 * _degree) - 1] {
-		_said([_composite(angle, 99 * _inch)]) == {
+		_said([_composite(angle, 24 * _inch)]) == {
 			"readings": {{
 				"at": ["/platforms/0/decking/board_angle", "/platforms/0/decking/listed_max_spacing_diagonal"],
 				"figure": "cap", "stated_at": ["/platforms/0/decking/listed_max_spacing_diagonal"],
@@ -385,4 +385,15 @@ test_excerpt_leaves_thicker_boards_alone_past_the_limit_of_the_row if {
 	cypress := object.union(_of("cypress"), {"thickness": _shown("thickness", 32000000)})
 	{row.say | some row in _all(_excerpt, cypress).readings} == {"not_permitted"}
 	_all(_excerpt, cypress).exempt == set()
+}
+
+# A listing above the cap leaves the spacing to be asked for, and a board laid too
+# far round is told the cap as well.
+test_cap_where_the_spacing_or_the_angle_is_the_matter if {
+	bare := object.union(object.remove(_far(1), ["joist_spacing"]), {"spacing_field": "platforms[].joists.spacing"})
+	_said([bare]) == {"readings": set(), "unknown": _asked({"platforms[].joists.spacing"})}
+	past := _said([_composite(46 * _degree, (24 * _inch) + 1)])
+	past.unknown == set()
+	count(past.readings) == 2
+	past.readings[_] == _capped((24 * _inch) + 1, 24 * _inch, true)
 }

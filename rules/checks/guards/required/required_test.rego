@@ -217,3 +217,106 @@ test_steep_ground_asks_for_a_guard if {
 	}
 	{row.figure | some row in _under(_canada, _doc([_shows("left", _drop(600010000))])).readings} == {"trigger"}
 }
+
+_level(value) := {
+	"at": ["/platforms/0/outline"], "platform": "A", "name": "left", "house": false, "guarded": false,
+	"drops": [
+		{"out": 0, "field": "drop", "partial": false, "level": true, "drop": {"value": value, "at": ["/platforms/0/surface_above_grade"]}},
+		{"out": _reach, "field": "drop_within_36_in", "partial": false, "level": false},
+	],
+}
+
+test_height_of_the_whole_surface_is_told_as_such if {
+	every value, outside in {_trigger: false, _trigger + 10000: true, _trigger + 396875: true} {
+		_under({"trigger": _trigger}, _doc([_level(value)])) == {
+			"readings": {{
+				"at": ["/platforms/0/surface_above_grade"], "have": value, "figure": "trigger", "limit": _trigger,
+				"outside": outside, "say": {true: "outside_level", false: "within_level"}[outside], "edge": "left",
+			}},
+			"unknown": set(),
+		}
+	}
+	partial := object.union(_level(_trigger + 1), {"unguarded": {"value": 1, "at": ["/e"]}})
+	{row.say | some row in _said(_doc([partial])).readings} == {"partial_level"}
+	{row.say | some row in _under({"from": 1}, _doc([_level(1)])).readings} == {"outside_level_from"}
+}
+
+test_what_lies_within_reach_is_still_asked_for if {
+	_said(_doc([_level(_trigger)])) == {
+		"readings": set(),
+		"unknown": {{"at": ["/platforms/0/outline"], "needs": "platforms[].edges.<left>.drop_within_36_in"}},
+	}
+}
+
+_gap := 304800000 # 12 in
+
+_falls := {"trigger": _trigger, "reach": _reach, "gap": _gap}
+
+_pit(more) := object.union({"at": ["/o"], "name": "tree opening", "told": false, "guarded": false, "covered": false}, more)
+
+_hole(gap, drop, told) := _pit({"gap": {"value": gap, "at": ["/o"]}, "drop": {"value": drop, "at": ["/d"]}, "told": told})
+
+_fall(hole) := _under(_falls, {"platforms": [_drawn], "edges": [], "platform_openings": [hole]})
+
+_asks(field) := {"at": ["/o"], "needs": concat("", ["platforms[].joists.openings[].", field])}
+
+test_opening_without_a_guard_over_a_drop_is_outside if {
+	every step in [396875, 10000] {
+		_fall(_hole(_gap, _trigger + step, true)) == {
+			"readings": {{
+				"at": ["/o", "/d"], "have": _trigger + step, "figure": "trigger", "limit": _trigger,
+				"outside": true, "say": "hole", "hole": "tree opening", "gap": _gap,
+			}},
+			"unknown": set(),
+		}
+	}
+}
+
+test_opening_over_a_small_drop_is_within if {
+	every drop in [_trigger, _trigger - 396875, _trigger - 10000] {
+		every told in [true, false] {
+			_fall(_hole(_gap, drop, told)) == {
+				"readings": {{
+					"at": ["/o", "/d"], "have": drop, "figure": "trigger", "limit": _trigger,
+					"outside": false, "say": "hole_within", "hole": "tree opening",
+				}},
+				"unknown": set(),
+			}
+		}
+	}
+}
+
+test_opening_of_which_nothing_is_told_asks_for_its_guard if {
+	_fall(_hole(_gap, _trigger + 1, false)) == {"readings": set(), "unknown": {_asks("guard")}}
+	_fall(_pit({})) == {"readings": set(), "unknown": {_asks("guard")}}
+	_fall(_pit({"told": true})) == {"readings": set(), "unknown": {_asks("corners"), _asks("drop")}}
+}
+
+test_narrow_opening_is_left_alone if {
+	every step in [396875, 10000] {
+		_fall(_hole(_gap - step, _trigger + 1, true)) == {"readings": set(), "unknown": set()}
+		_fall(_hole(_gap + step, _trigger + 1, true)).readings != set()
+	}
+}
+
+test_set_without_the_gap_leaves_openings_alone if {
+	doc := {"platforms": [_drawn], "edges": [], "platform_openings": [_hole(_gap, _trigger + 1, true)]}
+	_said(doc) == {"readings": set(), "unknown": set()}
+}
+
+test_guarded_or_covered_opening_is_within if {
+	every how in [{"told": true, "guarded": true}, {"covered": true}] {
+		hole := object.union(_hole(_gap, _trigger + 1, false), how)
+		_fall(hole) == {
+			"readings": {{"at": ["/o"], "figure": "trigger", "outside": false, "say": "closed", "hole": "tree opening"}},
+			"unknown": set(),
+		}
+	}
+}
+
+test_opening_over_a_drop_from_which_a_guard_is_asked_for if {
+	doc := {"platforms": [_drawn], "edges": [], "platform_openings": [_hole(_gap, 1000000000, true), _hole(_gap, 999990000, true)]}
+	{[row.say, row.have] | some row in _under({"from": 1000000000, "gap": _gap}, doc).readings} == {
+		["hole_from", 1000000000], ["hole_within_from", 999990000],
+	}
+}

@@ -52,8 +52,8 @@ func TestRemediesInWordsOfTheSet(t *testing.T) {
 	}
 }
 
-// TestWhatIsNotShownIsOfWhatTheSetCallsIt words the element and neither its
-// mark nor the field, which is typed by that name.
+// TestWhatIsNotShownIsOfWhatTheSetCallsIt words the element and the field, but
+// neither marks nor names, nor what is to be typed.
 func TestWhatIsNotShownIsOfWhatTheSetCallsIt(t *testing.T) {
 	in := readInput(t, "../fixtures/designs/karaka-bay.deck.yaml")
 	in.Data = regexp.MustCompile(`\bB1\b`).ReplaceAll(in.Data, []byte("guard 1"))
@@ -64,9 +64,9 @@ func TestWhatIsNotShownIsOfWhatTheSetCallsIt(t *testing.T) {
 	}
 	for want, needs := range map[string]string{
 		"england-adk-2013 guarding guard 1: infill load is not shown":      "guards[].infill_load",
-		"australia-ncc-2022 barrier guard 1: listed load is not shown":     "guards[].listed_load",
+		"australia-ncc-2022 barrier guard 1: rated load is not shown":      "guards[].listed_load",
 		"australia-ncc-2022 bearer BR1: bearing length is not shown":       "platforms[].beams[].bearing_length",
-		"australia-ncc-2022 platform upper: decking lumber is not shown":   "platforms[].decking.lumber",
+		"australia-ncc-2022 platform upper: decking timber is not shown":   "platforms[].decking.lumber",
 		"new-zealand barrier guard 1: posts fixing is not shown":           "guards[].posts.fixing",
 		"canada-nbc-2020 guard guard 1: listed load is not shown":          "guards[].listed_load",
 		"canada-nbc-2020 beam BR1: bearing length is not shown":            "platforms[].beams[].bearing_length",

@@ -40,6 +40,12 @@ func FieldAt(name, path string) (field Field, ok bool) {
 	return field, len(here) > 0
 }
 
+// HasField reports whether any object of the named schema has a field of that name, whatever the object.
+func HasField(name, key string) bool {
+	p, err := lookup(name)
+	return err == nil && len(p.ownersOf(key)) > 0
+}
+
 // anyEntry is the step into a list; one of a pointer is a number.
 const anyEntry = "[]"
 

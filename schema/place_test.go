@@ -64,3 +64,14 @@ func TestFieldAt(t *testing.T) {
 		t.Error("an unknown schema has a field")
 	}
 }
+
+func TestHasField(t *testing.T) {
+	for key, want := range map[string]bool{"lumber": true, "gap_to_house": true, "gap to house": false, "gutter": false, "": false} {
+		if got := HasField("design", key); got != want {
+			t.Errorf("%q: %v, want %v", key, got, want)
+		}
+	}
+	if HasField("roof", "lumber") {
+		t.Error("an unknown schema has a field")
+	}
+}

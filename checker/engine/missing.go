@@ -13,12 +13,12 @@ import (
 // is a path in the language of designs, guards[].height, and at leads to the
 // object that lacks it.
 //
-// The element is called what the set calls it; the field keeps the words by
-// which it is typed.
+// The element and the field are called what the set calls them; names that the
+// design gives stay as they are.
 func (d design) missing(at, field string, say wording.Wording) string {
 	steps, err := d.walk(at)
 	if err != nil {
-		return words(field) + " " + verb(field) + " not shown"
+		return notShown([]string{field}, []bool{false}, say)
 	}
 	steps = steps[1:] // the root has no name
 	want := fieldTokens(field)
@@ -33,16 +33,47 @@ func (d design) missing(at, field string, say wording.Wording) string {
 	} else {
 		steps = nil
 	}
-	fill(want, steps)
-	rest := strings.Join(want, ".")
-	return subject + words(rest) + " " + verb(rest) + " not shown"
+	given := fill(want, steps)
+	return subject + notShown(want, given, say)
+}
+
+// notShown words the path of a field. Names that the design gives stay as they
+// are.
+func notShown(path []string, given []bool, say wording.Wording) string {
+	var said, run []string
+	end := func() {
+		if len(run) > 0 {
+			said = append(said, say.Say(strings.Join(run, " ")))
+		}
+		run = nil
+	}
+	last := ""
+	for i, token := range path {
+		for _, word := range split(token) {
+			switch {
+			case given[i]:
+				end()
+				said, last = append(said, word), ""
+			case word != last: // house.house_rim is the house rim
+				run, last = append(run, word), word
+			}
+		}
+	}
+	end()
+	text, is := strings.Join(said, " "), verb(strings.Join(path, "."))
+	if text == singular(text) { // guards may be called guarding
+		is = "is"
+	}
+	return text + " " + is + " not shown"
 }
 
 // fill puts what the steps say in the place of wildcards, and leaves those
-// empty that lie further on.
-func fill(want []string, steps []step) {
+// empty that lie further on. It tells which ones were wildcards.
+func fill(want []string, steps []step) (given []bool) {
 	here := true
+	given = make([]bool, len(want))
 	for i := range want {
+		given[i] = isWildcard(want[i])
 		here = here && i < len(steps) && (isWildcard(want[i]) || want[i] == steps[i].token)
 		if !isWildcard(want[i]) {
 			continue
@@ -58,6 +89,7 @@ func fill(want []string, steps []step) {
 			want[i] = strconv.Itoa(n + 1)
 		}
 	}
+	return given
 }
 
 // fieldShown is a field as it is printed: edges.front.drop for
@@ -140,10 +172,11 @@ func aligned(steps []step, want []string, element int) bool {
 }
 
 // words prints a path of field names for people.
-func words(path string) string {
+func words(path string) string { return strings.Join(split(path), " ") }
+
+func split(path string) []string {
 	path = strings.NewReplacer("[]", "", "<", "", ">", "").Replace(path) // a path that nothing filled
-	fields := strings.FieldsFunc(path, func(r rune) bool { return r == '.' || r == '_' || r == ' ' })
-	return strings.Join(slices.Compact(fields), " ") // house.house_rim is the house rim
+	return strings.FieldsFunc(path, func(r rune) bool { return r == '.' || r == '_' || r == ' ' })
 }
 
 func singular(word string) string {

@@ -1,9 +1,11 @@
 package engine_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
+	"plumbrule/checker/facts"
 	"plumbrule/checker/measure"
 	"plumbrule/checker/result"
 )
@@ -24,8 +26,8 @@ func TestResultsInWordsOfTheSet(t *testing.T) {
 	for _, tt := range []struct{ at, title, message, reason, mend string }{
 		{"/stairs/0/risers", "Step height (Steigung)", `step 7 of 1 is 8", the limit is 7-3/4", over by 1/4"`, "", "more steps: each becomes lower"},
 		{"/guards/0/infill/opening", "Guard gap", `gap is 4", a sphere of 4" must not pass`, "", ""},
-		{"/stairs/2", "Step height (Steigung)", "stair 3: risers are not shown", "", ""}, // a field of the design
-		{"/guards/2", "Guard gap", "guard G3: infill opening is not shown", "", ""},      // likewise
+		{"/stairs/2", "Step height (Steigung)", "stair 3: steps are not shown", "", ""},
+		{"/guards/2", "Guard gap", "guard G3: infill gap is not shown", "", ""},
 		{"/stairs/3", "Step height (Steigung)", "", "its 2 runs wind", ""},
 	} {
 		r := at(t, both["other"], tt.at)
@@ -35,6 +37,39 @@ func TestResultsInWordsOfTheSet(t *testing.T) {
 		other := at(t, both["feet"], tt.at)
 		if r.Fingerprint != other.Fingerprint || r.Needs != other.Needs || r.Outcome != other.Outcome || other.Title == r.Title {
 			t.Errorf("%s: %+v\nand %+v", tt.at, other, r)
+		}
+	}
+}
+
+// TestMissingInWordsOfTheSet words what is not shown, but no name that the
+// design gives.
+func TestMissingInWordsOfTheSet(t *testing.T) {
+	const words = "words: {guard: barrier, guards: guarding, edge: side, lumber: timber, drop within 36 in: fall within 36 in}\n"
+	const text = "deck: 1\nplatforms:\n  - {mark: guard, edges: {guard: {drop: 1 m}}}\nlumber:\n  guard: {grade: No. 2}\n"
+	tests := []struct{ at, needs, want string }{
+		{"/platforms/0/edges/guard", "platforms[].edges.<edge>.guard", "platform guard: side guard barrier is not shown"},
+		{"/platforms/0/edges/guard", "platforms[].edges.<edge>.drop_within_36_in", "platform guard: side guard fall within 36 in is not shown"},
+		{"/platforms/0", "lumber.<guard>.treated", "platform guard: timber guard treated is not shown"},
+		{"/platforms/0", "platforms[].decking.lumber", "platform guard: decking timber is not shown"},
+		{"", "guards", "guarding is not shown"},
+		{"", "stairs", "stairs are not shown"},
+	}
+	var rows strings.Builder
+	for _, tt := range tests {
+		fmt.Fprintf(&rows, "unknown contains {\"at\": [%q], \"needs\": %q} if count(input.guards) > 0\n\n", tt.at, tt.needs)
+	}
+	e, err := build(t, replace(openingFile, "unknown contains", rows.String()+"unknown contains"), strings.Replace(imperialSet, "checks:\n", words+"checks:\n", 1))
+	if err != nil {
+		t.Fatal(err)
+	}
+	f := &facts.Facts{Guards: []facts.Guard{{At: []string{"/platforms"}, Opening: length(measure.Inch, "/platforms")}}}
+	said := map[string]bool{}
+	for _, r := range e.Evaluate(t.Context(), f, document(t, text), measure.Imperial) {
+		said[r.Message] = true
+	}
+	for _, tt := range tests {
+		if !said[tt.want] {
+			t.Errorf("%q is not said: %v", tt.want, said)
 		}
 	}
 }

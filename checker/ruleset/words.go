@@ -9,14 +9,16 @@ import (
 	"plumbrule/checker/remedy"
 	"plumbrule/checker/source"
 	"plumbrule/checker/wording"
+	"plumbrule/schema"
 )
 
 // Word is what a set says in place of a phrase of the checks.
 type Word struct{ Phrase, Says string }
 
 // words reads what the set calls things, over the words of the set below, and
-// describes its checks so. A phrase that nothing under the set says is a
-// mistake: it was misspelt, or the checks have changed.
+// describes its checks so. A phrase that nothing under the set says, and that is
+// no field which may not be shown, is a mistake: it was misspelt, or the checks
+// have changed.
 func (l *loader) words(set *Set, root *source.Node, base *Set) {
 	phrases := map[string]string{}
 	if base != nil {
@@ -52,7 +54,7 @@ func (l *loader) words(set *Set, root *source.Node, base *Set) {
 	}
 	set.replaced(note)
 	for _, m := range own.Value.Members {
-		if !said[m.Key] {
+		if !said[m.Key] && !schema.HasField("design", strings.ReplaceAll(m.Key, " ", "_")) {
 			l.problems.add(m.KeySpan, "no check of the set says %q, no caution and no remedy, or a longer phrase of these always takes its place", m.Key)
 		}
 	}

@@ -5,7 +5,7 @@
 #   id: decking/joist-spacing
 #   aliases: []
 #   consequence: structure
-#   why: Boards laid at an angle reach further from joist to joist, and a thin one sags or breaks under a foot.
+#   why: A board that is too thin for the gap between joists sags or breaks under a foot, and laid at an angle it has further to reach.
 #   applies_when: decking is described
 #   figures:
 #     spacing: {type: table, optional: true, value: length, keys: [thickness, lay, reach], relation: at most, about: greatest joist spacing under wood boards}

@@ -17,7 +17,7 @@
 #   exempt:
 #     free: "the posts of the guard load no joist"
 #   mend:
-#     - "deeper joists, or closer ones"
+#     - "deeper joists where their depth is outside, closer ones where their spacing is"
 #     - "guard posts that run down to footings of their own"
 #   tries: [joist-spacing, joist-size]
 package checks.joists.guard_joists

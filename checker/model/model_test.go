@@ -102,6 +102,8 @@ func TestRefused(t *testing.T) {
 			"/platforms/0/edges/front/guard", `there is no guard "G2" in this design`, `did you mean "G1"?`},
 		{"no guards at all", "platforms: [{outline: {along_house: 9 ft, out_from_house: 9 ft}, edges: {front: {guard: G2}}}]",
 			"/platforms/0/edges/front/guard", `there is no guard "G2" in this design`, "none is described"},
+		{"unknown guard round an opening", "platforms: [{joists: {openings: [{guard: G2}, {guard: none}]}}]\nguards: [{mark: G1}]",
+			"/platforms/0/joists/openings/0/guard", `there is no guard "G2" in this design`, `did you mean "G1"?`},
 		{"unknown edge", "platforms: [{outline: {along_house: 9 ft, out_from_house: 9 ft}, edges: {frnt: {drop: 9 in}}}]",
 			"/platforms/0/edges/frnt", `there is no edge "frnt" in this design`, `did you mean "front"?`},
 		{"unknown lumber", "lumber: {framing: {}}\nplatforms: [{joists: {lumber: posts}}]", "/platforms/0/joists/lumber", `there is no lumber "posts"`, "there are: framing"},

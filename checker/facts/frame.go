@@ -19,11 +19,21 @@ type frame struct {
 // newFrame places what the platform shows.
 func newFrame(s *surface) *frame {
 	fr := &frame{surface: s}
+	fr.place()
+	if s.ring != nil && s.p.Decking != nil {
+		fr.boards = s.covering()
+	}
+	return fr
+}
+
+// place lays out the joists, finds the beams and cuts the joists to pieces.
+func (fr *frame) place() {
+	s := fr.surface
 	if s.p.Joists != nil {
 		fr.layout = s.layOut()
 	}
 	if s.ring == nil {
-		return fr
+		return
 	}
 	fr.beams = s.carriers(&fr.layout)
 	if fr.placed() {
@@ -35,10 +45,6 @@ func newFrame(s *surface) *frame {
 			s.cut(&fr.pieces[i])
 		}
 	}
-	if s.p.Decking != nil {
-		fr.boards = s.covering()
-	}
-	return fr
 }
 
 // placed reports whether the platform has joists that can be laid out.

@@ -83,6 +83,7 @@ func (g *girder) post(s *support, i int, n int64, own *model.Post) Post {
 	for _, j := range b.PlyJointsAt {
 		fact.JointAbove = fact.JointAbove || apart(j.V, s.along) <= s.width/2
 	}
+	fact.Lumber = lumberNamed(g.deck, nil, "platforms[].posts")
 	if posts := g.p.Posts; posts != nil {
 		g.describe(&fact, &posts.Member, posts.Material, posts.Base, posts.Cap, posts.RestrainedAtBase, posts.Braces)
 	}
@@ -113,7 +114,7 @@ func (g *girder) describe(fact *Post, m *model.Member, material *model.Words, ba
 	if d := m.Dimensions(); d != nil {
 		fact.Size, fact.LeastSide = g.size(m), of(min(d.V.Thickness, d.V.Depth), d.At)
 	}
-	if m.Lumber != nil || fact.Lumber.Missing == nil {
+	if m.Lumber != nil {
 		fact.Lumber = lumber(g.deck, m, "platforms[].posts")
 	}
 	if material != nil {

@@ -16,6 +16,7 @@ func (f *Facts) addJoists(fr *frame) {
 	joists, g := fr.joists(), gathering{s: fr.surface, l: &fr.layout}
 	if fr.placed() {
 		joists.BeamsCrossed = crossed(fr.beams, fr.layout.centers, fr.p.Joists.At)
+		joists.SupportOpen = fr.supportOpen()
 		for i := range fr.pieces {
 			g.take(&fr.pieces[i])
 		}
@@ -97,7 +98,7 @@ type gathering struct {
 
 // take adds one piece to the runs that it belongs to.
 func (g *gathering) take(p *piece) {
-	if len(p.bearings) < 2 {
+	if p.unsupported() {
 		if len(g.s.p.Beams) > 0 {
 			g.unsupported(p)
 			return

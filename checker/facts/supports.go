@@ -169,6 +169,9 @@ type piece struct {
 	isCut bool
 }
 
+// unsupported reports whether fewer than two supports carry the piece.
+func (p *piece) unsupported() bool { return len(p.bearings) < 2 }
+
 // pieces cuts the joist line at x.
 func (s *surface) pieces(l *layout, ring geometry.Ring, beams []carrier, x measure.Length) []piece {
 	var list []piece

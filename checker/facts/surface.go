@@ -120,8 +120,16 @@ func (s *surface) setFrame() {
 		s.frameMissing = missing
 		return
 	}
+	if err := s.moveIn(in); err != nil {
+		s.frameMissing = outlineField
+	}
+}
+
+// moveIn sets the frame behind the outline on all edges but those of the house.
+// The error says that the outline has no room for it.
+func (s *surface) moveIn(in measure.Length) error {
 	if in == 0 {
-		return
+		return nil
 	}
 	inwards := make([]measure.Length, len(s.ring))
 	for i, name := range s.names {
@@ -131,10 +139,10 @@ func (s *surface) setFrame() {
 	}
 	frame, from, err := s.ring.Offset(inwards)
 	if err != nil {
-		s.frameMissing = outlineField
-		return
+		return fmt.Errorf("moving the outline in to the frame: %w", err)
 	}
 	s.frame, s.frameFrom = frame, from
+	return nil
 }
 
 // outlineField is what waits for another outline: the one that is shown cannot

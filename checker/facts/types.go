@@ -153,6 +153,7 @@ type Joists struct {
 	FirstBay         *Length          `json:"first_bay,omitempty" doc:"the bay at the end where the layout starts, center to center"`
 	Marks            []measure.Length `json:"marks" doc:"near edges of all joists from the left or from the house, each rounded once from its exact place"`
 	BeamsCrossed     *Count           `json:"beams_crossed,omitempty" doc:"dropped beams that the joists bear on"`
+	SupportOpen      bool             `json:"support_open" doc:"true where it is not known how far behind the outline the frame ends, and a joist might end short of a support there"`
 	RestraintAtEnds  *Words           `json:"restraint_at_ends,omitempty" doc:"what keeps the free ends from rolling over, as described"`
 	RestraintAtBeams *Words           `json:"restraint_at_beams,omitempty" doc:"what keeps the joists from rolling over on the beams, as described"`
 	RestraintDepth   *Length          `json:"restraint_depth,omitempty" doc:"depth of the blocking or hangers that restrain"`

@@ -30,6 +30,11 @@ _framed contains joists if {
 
 _lost contains lost.at if some lost in input.unsupported
 
+_open(joists) if not joists.beams_crossed
+
+# A joist might end short of a beam that lies between the outline and the frame.
+_open(joists) if joists.support_open
+
 readings contains {
 	"at": lost.at, "have": true, "figure": "single", "limit": figures.single,
 	"outside": figures.single == false,
@@ -41,12 +46,12 @@ readings contains {
 readings contains {"at": joists.at, "have": false, "figure": "single", "limit": false, "outside": false} if {
 	some joists in _framed
 	not joists.at in _lost
-	joists.beams_crossed
+	not _open(joists)
 }
 
 unknown contains {"at": joists.at, "needs": need} if {
 	some joists in _framed
 	not joists.at in _lost
-	not joists.beams_crossed
+	_open(joists)
 	some need in joists.missing
 }

@@ -43,6 +43,17 @@ test_joists_not_placed if {
 		with data.figures as _figures
 }
 
+_within_reach(open) := object.union(_joists("A"), {"support_open": open, "missing": ["platforms[].decking.overhang"]})
+
+test_frame_may_end_short_of_a_beam if {
+	_said == {"readings": set(), "unknown": {{"at": ["/j/A"], "needs": "platforms[].decking.overhang"}}} with input as {"joists": [_within_reach(true)], "beams": [_beam("A")], "unsupported": []}
+		with data.figures as _figures
+	_said == {"readings": {_within("A")}, "unknown": set()} with input as {"joists": [_within_reach(false)], "beams": [_beam("A")], "unsupported": []}
+		with data.figures as _figures
+	_said == {"readings": {_outside("A", 1)}, "unknown": set()} with input as {"joists": [_within_reach(true)], "beams": [_beam("A")], "unsupported": [_lost("A", 1)]}
+		with data.figures as _figures
+}
+
 test_no_beams_no_check if {
 	not check.applies with input as {"joists": [_joists("A")], "beams": [_beam("B")], "unsupported": []}
 	not check.applies with input as {"joists": [], "beams": [], "unsupported": []}

@@ -20,7 +20,8 @@
 #     planned: "a riser differs by {have} from the riser as planned, the limit is {limit}"
 #     cross_fall: "the bottom riser differs by {have} from one side of the stair to the other, the limit is {limit}"
 #     cross_slope: "the bottom riser stands on a slope of {have} across the stair, the limit is {limit}"
-#   exempt: {}
+#   exempt:
+#     few: "the flight has too few risers to compare"
 #   mend:
 #     - "divide the total rise by the number of risers again, with tread thickness and finish to come taken off the bottom cut"
 #     - "level the landing across the stair, or set a level pad in it"
@@ -99,6 +100,31 @@ readings contains {
 	some [say, figure, fact] in _steps
 }
 
+exempt contains {"at": flight.riser_spread.at, "because": "few"} if {
+	_of_upper
+	some flight in input.flights
+	not _comparable(flight)
+}
+
+_of_upper if figures.planned_upper
+
+_of_upper if figures.adjacent_upper
+
+# Every flight can be held against these two; a single riser differs by nothing.
+_comparable(_) if figures.max
+
+_comparable(_) if figures.adjacent
+
+_comparable(flight) if {
+	figures.planned_upper
+	count(flight.riser_heights) > 1
+}
+
+_comparable(flight) if {
+	figures.adjacent_upper
+	count(flight.riser_heights) > 2
+}
+
 unknown contains {"at": flight.at, "needs": flight.way_missing} if {
 	some flight in input.flights
 	_by_fall
@@ -116,7 +142,7 @@ unknown contains {"at": flight.at, "needs": flight.way_missing} if {
 unknown contains {"at": flight.at, "needs": "stairs[].total_rise"} if {
 	figures.planned_upper
 	some flight in input.flights
-	flight.riser_spread
+	count(flight.riser_heights) > 1
 	not flight.bottom_riser_off
 }
 

@@ -118,7 +118,8 @@ test_fall_across_the_stair[name] if {
 }
 
 test_plan_not_shown if {
-	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0"], "needs": "stairs[].total_rise"}}} with input.flights as [object.filter(_measured, ["at", "riser_spread"])]
+	flight := object.union(object.filter(_measured, ["at", "riser_spread"]), {"riser_heights": [180, 189]})
+	_said == {"readings": set(), "unknown": {{"at": ["/stairs/0"], "needs": "stairs[].total_rise"}}} with input.flights as [flight]
 		with data.figures as {"stairs": {"riser_variation": {"planned_upper": 5}}}
 }
 
@@ -165,4 +166,33 @@ test_slope_across_where_the_direction_is_not_shown[name] if {
 test_fall_across_does_not_count_in_the_middle if {
 	_said == {"readings": {_spread}, "unknown": set()} with input.flights as [_sloping]
 		with data.figures as {"stairs": {"riser_variation": {"max": 9, "centered": true}}}
+}
+
+_risers(n) := {
+	"at": ["/stairs/0"],
+	"riser_spread": {"value": 0, "at": ["/stairs/0/risers"]},
+	"riser_heights": [150 | some _ in numbers.range(1, n)],
+}
+
+test_too_few_risers[name] if {
+	few := {{"at": ["/stairs/0/risers"], "because": "few"}}
+	some name, case in {
+		"one for the plan": [1, {"planned_upper": 5}, few],
+		"two for the plan": [2, {"planned_upper": 5}, set()],
+		"one that follows none": [1, {"adjacent_upper": 5}, few],
+		"two that follow each other": [2, {"adjacent_upper": 5}, few],
+		"three that follow each other": [3, {"adjacent_upper": 5}, set()],
+		"one where only the landing is limited": [1, {"cross_slope": {"rise": 1, "run": 50}}, set()],
+		"one for both": [1, {"adjacent_upper": 5, "planned_upper": 5}, few],
+		"two for one of both": [2, {"adjacent_upper": 5, "planned_upper": 5}, set()],
+		"one within the whole": [1, {"max": 5, "adjacent_upper": 5}, set()],
+		"one beside none": [1, {"adjacent": 5, "planned_upper": 5}, set()],
+	}
+	check.exempt == case[2] with input.flights as [_risers(case[0])]
+		with data.figures as {"stairs": {"riser_variation": case[1]}}
+}
+
+test_single_riser_asks_for_no_plan if {
+	_said == {"readings": set(), "unknown": set()} with input.flights as [_risers(1)]
+		with data.figures as {"stairs": {"riser_variation": {"planned_upper": 5}}}
 }

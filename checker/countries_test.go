@@ -140,7 +140,7 @@ func TestCountriesSpeakTheirOwnWords(t *testing.T) {
 			t.Errorf("%s has no words of its own", set.ID)
 		}
 	}
-	mark := regexp.MustCompile(`mark: ([^,}\n]+)`)
+	mark := regexp.MustCompile(`(?:mark|loads: \[\{kind): ([^,}\n]+)`)
 	seen := map[string]bool{}
 	for _, file := range tellingFixtures(t) {
 		input := readInput(t, file)

@@ -66,13 +66,14 @@ func looksLike(data []byte) string {
 
 // binary tells from its first bytes what no editor of text has written: more
 // than a stray control character here and there. Bytes above 127 are no sign of
-// it, since text in old encodings is full of them.
+// it, since text in old encodings is full of them, nor is DEL, which both formats
+// allow: whatever is counted here would be refused one by one as well.
 func binary(data []byte) bool {
 	const least, share = 4, 20
 	head := data[:min(len(data), 1024)]
 	n := 0
 	for _, b := range head {
-		if b < ' ' && b != '\t' && b != '\f' && !isBreak(b) || b == 0x7F {
+		if b < ' ' && b != '\t' && b != '\f' && !isBreak(b) {
 			n++
 		}
 	}

@@ -7,7 +7,7 @@ import (
 // addStatedHeight compares the height of a surface above grade, where it is
 // written down, with the ground shown below it.
 func (f *Facts) addStatedHeight(s *surface) {
-	stated, depths := shown(s.p.SurfaceAboveGrade), s.depths()
+	stated, depths := shown(s.p.SurfaceAboveGrade), s.depths(true)
 	if stated == nil || len(depths) == 0 {
 		return
 	}
@@ -35,7 +35,7 @@ func (s *surface) levelDrop(e *model.Edge) *Length {
 		len(s.p.GradeAt) > 0 || s.sloped() {
 		return nil
 	}
-	shownBelow := s.depths()
+	shownBelow := s.depths(true)
 	for i := range s.p.Edges {
 		if further := s.p.Edges[i].Value.DropWithin1200; further != nil {
 			shownBelow = append(shownBelow, further)
@@ -74,8 +74,9 @@ func (s *surface) dropsMissing() []string {
 	return missing
 }
 
-// depths lists the ground shown below the surface, wherever it is shown.
-func (s *surface) depths() []*model.Length {
+// depths lists the ground shown below the surface, wherever it is shown, and
+// near the edges too if that counts.
+func (s *surface) depths(near bool) []*model.Length {
 	var list []*model.Length
 	add := func(depth *model.Length) {
 		if depth != nil {
@@ -84,7 +85,9 @@ func (s *surface) depths() []*model.Length {
 	}
 	for i := range s.p.Edges {
 		add(s.p.Edges[i].Value.Drop)
-		add(s.p.Edges[i].Value.DropWithin36)
+		if near {
+			add(s.p.Edges[i].Value.DropWithin36)
+		}
 	}
 	for i := range s.p.GradeAt {
 		add(s.p.GradeAt[i].BelowSurface)

@@ -56,7 +56,7 @@ func Find(ctx context.Context, d *result.Design, options Options) {
 	}
 	s := search{ctx: ctx, design: d, options: options, tried: map[string]*trial{}, shared: map[string][]*subject{}, most: trials(d)}
 	s.before = s.take(d)
-	s.subjects = subjects(d)
+	s.subjects, s.faulty = subjects(d), faulty(d)
 	for i := range s.subjects {
 		s.add(&s.subjects[i])
 	}
@@ -80,6 +80,7 @@ type search struct {
 	options  Options
 	before   standing
 	subjects []subject
+	faulty   []string // pointers to what is outside
 	ladders  []ladder
 	tried    map[string]*trial     // by changed text
 	shared   map[string][]*subject // by field: those that a change of it brings inside
@@ -99,7 +100,7 @@ type trial struct {
 func (s *search) add(of *subject) {
 	finding := of.worst(s.design)
 	about := s.options.About(finding.Check)
-	g := ground{doc: s.design.Document, finding: finding, system: s.design.System, accepted: about.Accepted, faulty: faulty(s.design), farthest: farthest(s.design, finding)}
+	g := ground{doc: s.design.Document, finding: finding, system: s.design.System, accepted: about.Accepted, faulty: s.faulty, farthest: farthest(s.design, finding)}
 	for _, kind := range about.Tries {
 		for _, move := range moves(kind) {
 			behind := -1
